@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+namespace duskrow::domain {
+
+// One code per sentence a person can get. text/error_text.cpp holds the sentence and the way out.
+enum class ErrorCode {
+    // What was typed
+    NotANumber, // {what was typed}
+    NotWhole, // {what was typed}
+    OutOfRange, // {field, lowest, highest}
+    TooLong, // {field, most characters}
+    Empty, // {field}
+    NotADay, // {what was typed}
+    NotAPlace, // {what was typed}
+    UnknownCode, // {field, value}
+    PartTooLarge, // {} the counted part is larger than the whole
+    TooFewParts, // {} a spread needs two counted parts or more
+    // Protocol files
+    ProtocolSyntax, // {file, line, what}
+    ProtocolRule, // {file, line, what}
+    ProtocolMissing, // {pest}
+    ProtocolNoBands, // {pest, trap type}
+    // The store
+    StoreMissing, // {path}
+    StoreNotOurs, // {path} the file is not a store
+    StoreDamaged, // {path}
+    StoreNewer, // {path}
+    StoreBusy, // {path} another program writes to it
+    StoreReadOnly, // {path}
+    StoreExists, // {path}
+    DiskFull, // {path}
+    DiskFailed, // {path}
+    KeyUnreadable, // {path}
+    // The log
+    ChangeMalformed, // {what}
+    RecordMissing, // {kind}
+    // Files
+    FileUnreadable, // {path}
+    FileUnwritable, // {path}
+    PictureUnreadable, // {path}
+    // Positions
+    PositionUnavailable, // {}
+    PositionLogUnreadable, // {path}
+    // The command line
+    NameMissing, // {what kind, name} nothing of that name
+    NameAmbiguous, // {what kind, name}
+    FormatUnknown, // {name, known names}
+};
+
+} // namespace duskrow::domain

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+#include "domain/base/uuid.h"
+
+#include <algorithm>
+#include <sodium.h>
+
+namespace duskrow::domain {
+
+namespace {
+
+void stampVersion(Uuid& id, std::uint8_t version)
+{
+    id.bytes[6] = static_cast<std::uint8_t>((id.bytes[6] & 0x0F) | (version << 4));
+    id.bytes[8] = static_cast<std::uint8_t>((id.bytes[8] & 0x3F) | 0x80);
+}
+
+int hexDigit(char c)
+{
+    if (c >= '0' && c <= '9') return c - '0';
+    if (c >= 'a' && c <= 'f') return c - 'a' + 10;
+    return -1;
+}
+
+} // namespace
+
+Uuid uuidFromTime(Instant at, const RandomBytes10& random)
+{
+    Uuid id;
+    const auto ms = static_cast<std::uint64_t>(toMs(at));
+    for (std::size_t i = 0; i < 6; ++i) id.bytes[i] = static_cast<std::uint8_t>(ms >> (40 - 8 * i));
+    std::copy(random.begin(), random.end(), id.bytes.begin() + 6);
+    stampVersion(id, 7);
+    return id;
+}
+
+Uuid uuidFromName(std::span<const std::string> parts)
+{
+    std::string joined;
+    for (const std::string& part : parts) joined += std::to_string(part.size()) + ':' + part;
+    const auto hash = hashOf(joined);
+    Uuid id;
+    std::copy_n(hash.begin(), id.bytes.size(), id.bytes.begin());
+    stampVersion(id, 8);
+    return id;
+}
+
+std::string formatHex(std::span<const std::uint8_t> bytes)
+{
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string text;
+    text.reserve(bytes.size() * 2);
+    for (const std::uint8_t byte : bytes) {
+        text += digits[byte >> 4];
+        text += digits[byte & 0x0F];
+    }
+    return text;
+}
+
+bool parseHex(std::string_view text, std::span<std::uint8_t> out)
+{
+    if (text.size() != out.size() * 2) return false;
+    for (std::size_t i = 0; i < out.size(); ++i) {
+        const int high = hexDigit(text[2 * i]);
+        const int low = hexDigit(text[2 * i + 1]);
+        if (high < 0 || low < 0) return false;
+        out[i] = static_cast<std::uint8_t>(high * 16 + low);
+    }
+    return true;
+}
+
+std::string formatUuid(const Uuid& id)
+{
+    std::string text = formatHex(id.bytes);
+    for (const std::size_t at : {20U, 16U, 12U, 8U}) text.insert(at, 1, '-');
+    return text;
+}
+
+std::optional<Uuid> parseUuid(std::string_view text)
+{
+    if (text.size() != 36 || text[8] != '-' || text[13] != '-' || text[18] != '-' || text[23] != '-')
+        return std::nullopt;
+    std::string hex;
+    for (const char c : text)
+        if (c != '-') hex += c;
+    Uuid id;
+    if (!parseHex(hex, id.bytes)) return std::nullopt;
+    return id;
+}
+
+std::array<std::uint8_t, 32> hashOf(std::string_view bytes)
+{
+    std::array<std::uint8_t, 32> hash{};
+    crypto_generichash(hash.data(), hash.size(), reinterpret_cast<const unsigned char*>(bytes.data()),
+        bytes.size(), nullptr, 0);
+    return hash;
+}
+
+} // namespace duskrow::domain
