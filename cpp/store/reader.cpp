@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "store/reader.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+Reader::Reader(std::unique_ptr<SQLite::Database> database, std::string path)
+    : m_database(std::move(database)), m_path(std::move(path))
+{
+}
+
+SQLite::Statement& Reader::prepared(const std::string& sql)
+{
+    auto& held = m_statements[sql];
+    if (!held) held = std::make_unique<SQLite::Statement>(*m_database, sql);
+    held->reset();
+    held->clearBindings();
+    return *held;
+}
+
+void Reader::bindAll(SQLite::Statement& query, const std::vector<Value>& binds)
+{
+    int at = 1;
+    for (const Value& value : binds) {
+        const auto* text = std::get_if<std::string>(&value);
+        const bool isId = text && parseUuid(*text).has_value();
+        bindValue(query, at++, isId ? FieldType::Id : FieldType::Text, value);
+    }
+}
+
+Reader::Fields Reader::fieldsOf(const RecordKind& kind, const Selection& wanted)
+{
+    Fields fields;
+    for (const Field& field : kind.fields)
+        if (wanted.only.empty()
+            || std::find(wanted.only.begin(), wanted.only.end(), field.name) != wanted.only.end())
+            fields.push_back(&field);
+    return fields;
+}
+
+std::string Reader::sqlOf(const RecordKind& kind, const Fields& fields, const Selection& wanted)
+{
+    std::string sql = "SELECT id, newer";
+    for (const Field* field : fields) sql += ", " + std::string(field->name);
+    sql += " FROM " + tableOf(kind) + " WHERE (" + wanted.where + ")";
+    if (!wanted.withWithdrawn) sql += " AND withdrawn IS NULL";
+    return sql + " ORDER BY " + wanted.order;
+}
+
+void Reader::readRow(SQLite::Statement& query, const Fields& fields, Record& record)
+{
+    record.id = uuidOf(query.getColumn(0));
+    int at = 2;
+    for (const Field* field : fields) {
+        const SQLite::Column column = query.getColumn(at++);
+        if (!column.isNull()) field->set(record, columnValue(column, field->type));
+    }
+    const SQLite::Column newer = query.getColumn(1);
+    if (newer.isNull()) return;
+    const auto object = nlohmann::json::parse(newer.getString(), nullptr, false);
+    if (!object.is_object()) return;
+    for (const auto& [name, value] : object.items()) {
+        if (value.is_boolean())
+            record.fromNewer[name] = value.get<bool>();
+        else if (value.is_number_integer())
+            record.fromNewer[name] = value.get<std::int64_t>();
+        else if (value.is_string())
+            record.fromNewer[name] = value.get<std::string>();
+        else
+            record.fromNewer[name] = RawJson{value.dump()};
+    }
+}
+
+Result<std::vector<Change>> Reader::changesOf(const Uuid& record)
+{
+    return guarded<std::vector<Change>>(m_path, [&] {
+        SQLite::Statement& query = prepared("SELECT body FROM change WHERE record=? ORDER BY stream, seq");
+        bindAll(query, {formatUuid(record)});
+        std::vector<Change> changes;
+        while (query.executeStep())
+            if (auto change = readChange(query.getColumn(0).getString()))
+                changes.push_back(std::move(*change));
+        query.reset();
+        return changes;
+    });
+}
+
+Result<std::optional<std::string>> Reader::draft(const std::string& key)
+{
+    return guarded<std::optional<std::string>>(m_path, [&]() -> std::optional<std::string> {
+        SQLite::Statement& query = prepared("SELECT body FROM draft WHERE key=?");
+        query.bind(1, key);
+        std::optional<std::string> body;
+        if (query.executeStep()) body = query.getColumn(0).getString();
+        query.reset();
+        return body;
+    });
+}
+
+Result<std::vector<std::string>> Reader::draftKeys()
+{
+    return guarded<std::vector<std::string>>(m_path, [&] {
+        SQLite::Statement& query = prepared("SELECT key FROM draft ORDER BY key");
+        std::vector<std::string> keys;
+        while (query.executeStep()) keys.push_back(query.getColumn(0).getString());
+        query.reset();
+        return keys;
+    });
+}
+
+Result<std::int64_t> Reader::countOfChanges()
+{
+    return guarded<std::int64_t>(m_path, [&] {
+        SQLite::Statement& query = prepared("SELECT count(*) FROM change");
+        query.executeStep();
+        const std::int64_t count = query.getColumn(0).getInt64();
+        query.reset();
+        return count;
+    });
+}
+
+} // namespace duskrow::store
