@@ -89,16 +89,26 @@ Result<std::vector<Change>> Reader::changesOf(const Uuid& record)
     });
 }
 
+Result<std::optional<std::string>> Reader::oneText(const std::string& sql, const std::string& key)
+{
+    return guarded<std::optional<std::string>>(m_path, [&] {
+        SQLite::Statement& query = prepared(sql);
+        query.bind(1, key);
+        std::optional<std::string> text;
+        if (query.executeStep()) text = query.getColumn(0).getString();
+        query.reset();
+        return text;
+    });
+}
+
 Result<std::optional<std::string>> Reader::draft(const std::string& key)
 {
-    return guarded<std::optional<std::string>>(m_path, [&]() -> std::optional<std::string> {
-        SQLite::Statement& query = prepared("SELECT body FROM draft WHERE key=?");
-        query.bind(1, key);
-        std::optional<std::string> body;
-        if (query.executeStep()) body = query.getColumn(0).getString();
-        query.reset();
-        return body;
-    });
+    return oneText("SELECT body FROM draft WHERE key=?", key);
+}
+
+Result<std::optional<std::string>> Reader::deviceSetting(const std::string& key)
+{
+    return oneText("SELECT value FROM setting WHERE key=?", "device/" + key);
 }
 
 Result<std::vector<std::string>> Reader::draftKeys()

@@ -43,6 +43,7 @@ public:
 
     domain::Result<std::optional<std::string>> draft(const std::string& key);
     domain::Result<std::vector<std::string>> draftKeys();
+    domain::Result<std::optional<std::string>> deviceSetting(const std::string& key);
     domain::Result<std::int64_t> countOfChanges();
 
     SQLite::Statement& prepared(const std::string& sql);
@@ -51,6 +52,7 @@ public:
     static void bindAll(SQLite::Statement& query, const std::vector<domain::Value>& binds);
 
 private:
+    domain::Result<std::optional<std::string>> oneText(const std::string& sql, const std::string& key);
     using Fields = std::vector<const domain::Field*>;
     static Fields fieldsOf(const domain::RecordKind& kind, const Selection& wanted);
     static std::string sqlOf(const domain::RecordKind& kind, const Fields& fields, const Selection& wanted);

@@ -215,6 +215,19 @@ void Store::dropDraft(const std::string& key, Saved answer)
     });
 }
 
+Result<Done> Store::saveSettingNow(const std::string& key, const std::string& value)
+{
+    std::promise<Result<Done>> promise;
+    auto answer = promise.get_future();
+    post([&] {
+        promise.set_value(guarded<Done>(m_path, [&] {
+            putSetting(*m_database, "device/" + key, value);
+            return Done{};
+        }));
+    });
+    return answer.get();
+}
+
 void Store::flush()
 {
     std::promise<void> promise;

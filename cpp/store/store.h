@@ -39,6 +39,8 @@ public:
     using Saved = std::function<void(domain::Result<domain::Done>)>;
     void saveDraft(const std::string& key, std::string body, Saved answer = {});
     void dropDraft(const std::string& key, Saved answer = {});
+    // What this device remembers about the programme, e.g. which member holds it. Not part of the log.
+    domain::Result<domain::Done> saveSettingNow(const std::string& key, const std::string& value);
     void flush(); // waits until all that was asked is done
 
     domain::Result<std::unique_ptr<Reader>> reader() const;
