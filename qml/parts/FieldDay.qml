@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+// A day, typed as year-month-day or moved by one, with the weekday in words so that a slip is seen.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.Theme
+
+ColumnLayout {
+    id: root
+
+    required property string label
+    property string day: ""
+    property string today: ""
+    property string hint: ""
+    property string error: ""
+    property string complaint: ""
+    readonly property bool valid: root.complaint.length === 0
+    readonly property string words: root.spoken(root.day)
+
+    signal edited(string day)
+
+    // Noon in universal time, so that no zone and no summer time can move the day.
+    function parse(text: string): date {
+        const match = /^([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})$/.exec(text.trim());
+        if (!match)
+            return new Date(NaN);
+        const found = new Date(Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3]), 12));
+        const same = found.getUTCMonth() === Number(match[2]) - 1 && found.getUTCDate() === Number(match[3]);
+        return same ? found : new Date(NaN);
+    }
+
+    function write(moment: date): string {
+        return moment.toISOString().substring(0, 10);
+    }
+
+    function spoken(text: string): string {
+        const at = root.parse(text);
+        if (isNaN(at.getTime()))
+            return "";
+        const local = new Date(at.getUTCFullYear(), at.getUTCMonth(), at.getUTCDate(), 12);
+        const full = local.toLocaleDateString(Qt.locale(), "dddd d MMMM yyyy");
+        if (root.today.length === 0)
+            return full;
+        const apart = Math.round((at.getTime() - root.parse(root.today).getTime()) / 86400000);
+        return apart === 0 ? qsTr("Today, %1").arg(full) : apart === -1 ? qsTr("Yesterday, %1").arg(full) : full;
+    }
+
+    function take(text: string): void {
+        const at = root.parse(text);
+        root.complaint = isNaN(at.getTime()) ? qsTr("A day is written as year-month-day, for example 2026-07-08.") : "";
+        if (root.valid)
+            root.edited(root.write(at));
+    }
+
+    function stepBy(days: int): void {
+        let at = root.parse(root.day);
+        if (isNaN(at.getTime()))
+            at = root.parse(root.today);
+        if (isNaN(at.getTime()))
+            return;
+        root.complaint = "";
+        root.edited(root.write(new Date(at.getTime() + days * 86400000)));
+        box.text = root.day;
+    }
+
+    spacing: Theme.gapTiny
+    // A day from outside replaces what stands in the box, unless it is only the echo of what is being typed.
+    onDayChanged: {
+        const typed = root.parse(box.text);
+        if (isNaN(typed.getTime()) || root.write(typed) !== root.day) {
+            box.text = root.day;
+            root.complaint = "";
+        }
+    }
+    Component.onCompleted: box.text = root.day
+
+    FieldLabel {
+        text: root.label
+        hint: root.hint
+        Layout.fillWidth: true
+    }
+
+    RowLayout {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        StepKey {
+            objectName: "dayBefore"
+            by: -1
+            Accessible.name: qsTr("%1: one day earlier").arg(root.label)
+            onStepped: root.stepBy(-1)
+        }
+
+        EntryBox {
+            id: box
+            objectName: "box"
+            bad: !root.valid || root.error.length > 0
+            horizontalAlignment: TextInput.AlignHCenter
+            inputMethodHints: Qt.ImhDate | Qt.ImhPreferNumbers
+            leftPadding: Theme.gapSmall
+            rightPadding: Theme.gapSmall
+            maximumLength: 24
+            Layout.fillWidth: true
+            Layout.minimumWidth: Theme.touch
+            onTextEdited: root.take(box.text)
+
+            Accessible.name: root.label
+            Accessible.description: root.complaint || root.error || root.words
+
+            Keys.onUpPressed: root.stepBy(1)
+            Keys.onDownPressed: root.stepBy(-1)
+        }
+
+        StepKey {
+            objectName: "dayAfter"
+            by: 1
+            Accessible.name: qsTr("%1: one day later").arg(root.label)
+            onStepped: root.stepBy(1)
+        }
+    }
+
+    Words {
+        objectName: "words"
+        visible: root.valid && text.length > 0
+        text: root.words
+        kind: "small"
+        horizontalAlignment: Text.AlignHCenter
+        Layout.fillWidth: true
+    }
+
+    FieldError {
+        text: root.complaint || root.error
+        Layout.fillWidth: true
+    }
+}

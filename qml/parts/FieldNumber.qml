@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+// A number with minus and plus. Empty means "not observed" and is not zero; what is no number is refused in words.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.Theme
+
+ColumnLayout {
+    id: root
+
+    required property string label
+    property bool known: true
+    property real value: 0
+    property real from: 0
+    property real to: 1000000
+    property real step: 1
+    property int decimals: 0
+    property string unit: ""
+    property string hint: ""
+    property string error: ""
+    property bool emptyAllowed: true
+    readonly property bool valid: root.complaint.length === 0
+    readonly property string wanted: root.known ? root.spoken(root.value) : ""
+    property string complaint: ""
+
+    signal edited(real value)
+    signal cleared
+
+    function spoken(amount: real): string {
+        return amount.toLocaleString(Qt.locale(), "f", root.decimals).split(Qt.locale().groupSeparator).join("");
+    }
+
+    function takeFocus(): void {
+        box.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    // The sentence that refuses what was typed, or nothing when it is a number within bounds.
+    function judge(typed: string): string {
+        const words = typed.trim();
+        if (words.length === 0)
+            return root.emptyAllowed ? "" : qsTr("A number is needed here.");
+        const example = root.spoken(root.from + root.step);
+        if (root.decimals === 0 && !/^[-−]?[0-9]+$/.test(words))
+            return qsTr("Only a whole number can stand here, for example %1.").arg(example);
+        if (root.decimals > 0 && !/^[-−]?[0-9]+([.,][0-9]*)?$/.test(words))
+            return qsTr("Only a number can stand here, for example %1.").arg(example);
+        const amount = root.parse(words);
+        if (amount < root.from || amount > root.to)
+            return qsTr("It must lie between %1 and %2.").arg(root.spoken(root.from)).arg(root.spoken(root.to));
+        return "";
+    }
+
+    function parse(words: string): real {
+        return Number(words.replace("−", "-").replace(Qt.locale().decimalPoint, ".").replace(",", "."));
+    }
+
+    function isEcho(typed: string): bool {
+        if (root.judge(typed).length > 0)
+            return false;
+        return typed.length === 0 ? !root.known : root.known && root.parse(typed) === root.value;
+    }
+
+    function take(typed: string): void {
+        root.complaint = root.judge(typed);
+        if (root.complaint.length > 0)
+            return;
+        if (typed.trim().length === 0)
+            root.cleared();
+        else
+            root.edited(root.parse(typed.trim()));
+    }
+
+    function stepBy(by: real): void {
+        const start = root.known ? root.value : root.from;
+        const scale = Math.pow(10, root.decimals);
+        const next = root.known ? Math.round((start + by) * scale) / scale : Math.max(root.from, Math.min(root.step, root.to));
+        root.complaint = "";
+        root.edited(Math.max(root.from, Math.min(root.to, next)));
+        box.text = root.wanted;
+    }
+
+    spacing: Theme.gapTiny
+    // A value from outside replaces what stands in the box, unless it is only the echo of what is being typed.
+    onWantedChanged: {
+        if (root.isEcho(box.text.trim()))
+            return;
+        box.text = root.wanted;
+        root.complaint = "";
+    }
+    Component.onCompleted: box.text = root.wanted
+
+    FieldLabel {
+        text: root.label
+        hint: root.hint
+        Layout.fillWidth: true
+    }
+
+    RowLayout {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        StepKey {
+            objectName: "minus"
+            by: -root.step
+            decimals: root.decimals
+            enabled: !root.known || root.value > root.from
+            Accessible.name: qsTr("%1: less by %2").arg(root.label).arg(root.spoken(root.step))
+            onStepped: by => root.stepBy(by)
+        }
+
+        EntryBox {
+            id: box
+            objectName: "box"
+            bad: !root.valid || root.error.length > 0
+            font.pixelSize: Theme.typeTitle
+            font.weight: Font.DemiBold
+            horizontalAlignment: TextInput.AlignHCenter
+            inputMethodHints: root.decimals > 0 ? Qt.ImhFormattedNumbersOnly : Qt.ImhDigitsOnly
+            maximumLength: 24
+            rightPadding: unitWords.visible ? unitWords.width + Theme.gap : Theme.padding
+            Layout.fillWidth: true
+            Layout.minimumWidth: Theme.touch
+            onTextEdited: root.take(box.text)
+            onActiveFocusChanged: {
+                if (box.activeFocus)
+                    box.selectAll();
+            }
+
+            Accessible.name: root.unit ? qsTr("%1 in %2").arg(root.label).arg(root.unit) : root.label
+            Accessible.description: root.complaint || root.error || root.hint
+
+            Keys.onUpPressed: root.stepBy(root.step)
+            Keys.onDownPressed: root.stepBy(-root.step)
+
+            Words {
+                id: unitWords
+                anchors.right: parent.right
+                anchors.rightMargin: Theme.gap
+                anchors.verticalCenter: parent.verticalCenter
+                visible: text.length > 0
+                text: root.unit
+                kind: "soft"
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
+        }
+
+        StepKey {
+            objectName: "plus"
+            by: root.step
+            decimals: root.decimals
+            enabled: !root.known || root.value < root.to
+            Accessible.name: qsTr("%1: more by %2").arg(root.label).arg(root.spoken(root.step))
+            onStepped: by => root.stepBy(by)
+        }
+    }
+
+    FieldError {
+        text: root.complaint || root.error
+        Layout.fillWidth: true
+    }
+}
