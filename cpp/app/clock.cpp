@@ -6,7 +6,8 @@ namespace duskrow::app {
 using namespace duskrow::domain;
 
 namespace {
-constexpr QTime standingTime{19, 30};
+constexpr int standingHour = 19;
+constexpr int standingMinute = 30;
 }
 
 Clock::Clock(LocalDay day) : m_day(day)
@@ -17,7 +18,7 @@ Clock::Clock(LocalDay day) : m_day(day)
 Moment Clock::now() const
 {
     const QDateTime local = m_day
-        ? QDateTime(toQDate(*m_day), standingTime, Qt::UTC).addMSecs(m_passed.elapsed())
+        ? QDateTime(toQDate(*m_day), QTime(standingHour, standingMinute), Qt::UTC).addMSecs(m_passed.elapsed())
         : QDateTime::currentDateTime();
     return {toLocalDay(local.date()), instantFromMs(local.toMSecsSinceEpoch()),
         std::chrono::minutes{local.offsetFromUtc() / 60}};

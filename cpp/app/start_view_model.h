@@ -46,7 +46,7 @@ private:
     QString m_myName;
     QString m_role = QStringLiteral("grower");
     QString m_districts;
-    int m_weekStart = 7; // Sunday to Saturday is what published programmes use
+    int m_weekStart = 1; // a week that starts on the count day is not crossed by its counts
     int m_countDay = 1;
     bool m_wasChecked = false;
     bool m_busy = false;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QObject>
+#include <QtQml/qqmlregistration.h>
 
 #include "app/session.h"
 #include "text/error_text.h"

@@ -50,7 +50,7 @@ ScreenFrame {
         id: more
         objectName: "more"
         text: qsTr("Set the week and districts myself")
-        detail: qsTr("Preset: weeks from Sunday to Saturday, counted on Monday, bertha armyworm, season %1").arg(root.model.year)
+        detail: qsTr("Preset: weeks from Monday to Sunday, counted on Monday, bertha armyworm, season %1").arg(root.model.year)
         Layout.fillWidth: true
     }
 
