@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "domain/base/height_rule.h"
 #include "domain/protocol/figure.h"
 #include "domain/protocol/protocol_units.h"
 
@@ -13,7 +14,6 @@ namespace duskrow::domain {
 
 enum class TrapShape { Bucket, Delta, Wing, Cone };
 enum class CatchOf { Males, Females, Both };
-enum class HeightRule { Fixed, FollowCanopy };
 enum class PlacementRelation { About, AtLeast, AwayFrom };
 
 struct StageHeight {
