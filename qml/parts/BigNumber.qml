@@ -1,17 +1,16 @@
 // SPDX-License-Identifier: MIT
 // A very large number and, beside it or below, what it means.
 import QtQuick
-import QtQuick.Layouts
 import Duskrow.Theme
 
-GridLayout {
+Item {
     id: root
 
     required property string value
     property string caption: ""
     property list<string> lines
-    readonly property bool beside: Math.min(measure.width(root.value, Theme.typeHuge), root.width)
-                                   + measure.widest(root.lines, Theme.typeSmall) + Theme.gapWide <= root.width
+    readonly property real numberWidth: measure.width(root.value, Theme.typeHuge)
+    readonly property bool beside: root.numberWidth + measure.widest(root.lines, Theme.typeSmall) + Theme.gapWide <= root.width
 
     function spoken(): string {
         let sentence = root.value + " " + root.caption;
@@ -20,9 +19,8 @@ GridLayout {
         return sentence;
     }
 
-    columns: root.beside ? 2 : 1
-    columnSpacing: Theme.gapWide
-    rowSpacing: 0
+    implicitWidth: 280
+    implicitHeight: captionWords.y + (captionWords.visible ? captionWords.implicitHeight : 0) + (root.beside ? 0 : linesColumn.implicitHeight)
 
     Accessible.role: Accessible.StaticText
     Accessible.name: root.spoken()
@@ -32,7 +30,10 @@ GridLayout {
     }
 
     Words {
+        id: number
         objectName: "value"
+        x: -0.04 * Theme.typeHuge * Math.min(1, root.width / Math.max(1, root.numberWidth))
+        width: root.beside ? root.numberWidth : root.width
         text: root.value
         font.pixelSize: Theme.typeHuge
         font.weight: Font.Bold
@@ -40,19 +41,28 @@ GridLayout {
         fontSizeMode: Text.HorizontalFit
         minimumPixelSize: Theme.typeTitle
         lineHeight: 1
+        height: Math.ceil(contentHeight * 0.86)
+        verticalAlignment: Text.AlignVCenter
         wrapMode: Text.NoWrap
-        Layout.fillWidth: true
-        Layout.minimumWidth: 0
         Accessible.ignored: true
     }
 
-    ColumnLayout {
-        visible: root.lines.length > 0
+    Words {
+        id: captionWords
+        objectName: "caption"
+        y: number.height
+        width: root.width
+        visible: text.length > 0
+        text: root.caption
+        kind: "soft"
+        Accessible.ignored: true
+    }
+
+    Column {
+        id: linesColumn
+        y: root.beside ? (number.height - height) / 2 : captionWords.y + (captionWords.visible ? captionWords.height : 0)
+        width: root.width
         spacing: Theme.gapTiny
-        Layout.alignment: Qt.AlignVCenter
-        Layout.row: root.beside ? 0 : 2
-        Layout.column: root.beside ? 1 : 0
-        Layout.fillWidth: !root.beside
 
         // qmllint disable unqualified
         Repeater {
@@ -61,26 +71,14 @@ GridLayout {
             Words {
                 required property string modelData
                 required property int index
+                width: root.width
                 text: modelData
                 kind: index === 0 ? "small" : "soft"
                 font.weight: index === 0 ? Font.DemiBold : Font.Normal
                 horizontalAlignment: root.beside ? Text.AlignRight : Text.AlignLeft
-                Layout.fillWidth: true
                 Accessible.ignored: true
             }
         }
         // qmllint enable unqualified
-    }
-
-    Words {
-        objectName: "caption"
-        visible: text.length > 0
-        text: root.caption
-        kind: "soft"
-        Layout.row: 1
-        Layout.column: 0
-        Layout.columnSpan: root.columns
-        Layout.fillWidth: true
-        Accessible.ignored: true
     }
 }

@@ -10,8 +10,8 @@ Item {
     property bool back: false
     property color colour: Theme.ink
 
-    implicitWidth: 10
-    implicitHeight: 18
+    implicitWidth: Math.round(10 * Math.min(Theme.textScale, 1.6))
+    implicitHeight: Math.round(18 * Math.min(Theme.textScale, 1.6))
 
     Shape {
         anchors.fill: parent

@@ -29,6 +29,10 @@ Item {
         Accessible.ignored: true
     }
 
+    Measure {
+        id: measure
+    }
+
     Flow {
         id: flow
         y: root.labelShown ? heading.height + Theme.gapSmall : 0
@@ -54,7 +58,7 @@ Item {
                 }
 
                 objectName: "chip_" + (root.keys[chip.index] ?? "")
-                width: Math.min(implicitWidth, root.width)
+                width: Math.min(root.width, measure.width(chip.text, Theme.typeBody) + 2 * Theme.padding + 2)
                 height: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
                 text: chip.modelData
                 corner: Math.min(height / 2, Theme.radius + Theme.gapTiny)

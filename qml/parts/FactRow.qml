@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 // A label and its value; side by side where both fit, else one below the other.
 import QtQuick
-import QtQuick.Layouts
 import Duskrow.Theme
 
-GridLayout {
+Item {
     id: root
 
     required property string label
@@ -12,9 +11,9 @@ GridLayout {
     readonly property bool beside: measure.width(root.label, Theme.typeSmall) + measure.width(root.value, Theme.typeSmall) + Theme.gap
                                    <= root.width
 
-    columns: root.beside ? 2 : 1
-    columnSpacing: Theme.gap
-    rowSpacing: 0
+    implicitWidth: 280
+    implicitHeight: root.beside ? Math.max(labelWords.implicitHeight, valueWords.implicitHeight) : valueWords.y
+                                  + valueWords.implicitHeight
 
     Accessible.role: Accessible.StaticText
     Accessible.name: root.label + ": " + root.value
@@ -24,19 +23,21 @@ GridLayout {
     }
 
     Words {
+        id: labelWords
+        width: root.width
         text: root.label
         kind: "soft"
-        Layout.fillWidth: true
-        Layout.alignment: Qt.AlignTop
         Accessible.ignored: true
     }
 
     Words {
+        id: valueWords
+        y: root.beside ? 0 : labelWords.height
+        width: root.width
         text: root.value
         kind: "small"
         font.weight: Font.DemiBold
         horizontalAlignment: root.beside ? Text.AlignRight : Text.AlignLeft
-        Layout.fillWidth: !root.beside
         Accessible.ignored: true
     }
 }

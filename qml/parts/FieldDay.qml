@@ -79,43 +79,21 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    RowLayout {
-        spacing: Theme.gapSmall
+    StepperBox {
+        id: box
+        name: root.label
+        description: root.complaint || root.error || root.words
+        lessName: qsTr("%1: one day earlier").arg(root.label)
+        moreName: qsTr("%1: one day later").arg(root.label)
+        lessObject: "dayBefore"
+        moreObject: "dayAfter"
+        sample: "0000-00-00"
+        pixelSize: Theme.typeBody
+        bad: !root.valid || root.error.length > 0
+        inputMethodHints: Qt.ImhDate | Qt.ImhPreferNumbers
         Layout.fillWidth: true
-
-        StepKey {
-            objectName: "dayBefore"
-            by: -1
-            Accessible.name: qsTr("%1: one day earlier").arg(root.label)
-            onStepped: root.stepBy(-1)
-        }
-
-        EntryBox {
-            id: box
-            objectName: "box"
-            bad: !root.valid || root.error.length > 0
-            horizontalAlignment: TextInput.AlignHCenter
-            inputMethodHints: Qt.ImhDate | Qt.ImhPreferNumbers
-            leftPadding: Theme.gapSmall
-            rightPadding: Theme.gapSmall
-            maximumLength: 24
-            Layout.fillWidth: true
-            Layout.minimumWidth: Theme.touch
-            onTextEdited: root.take(box.text)
-
-            Accessible.name: root.label
-            Accessible.description: root.complaint || root.error || root.words
-
-            Keys.onUpPressed: root.stepBy(1)
-            Keys.onDownPressed: root.stepBy(-1)
-        }
-
-        StepKey {
-            objectName: "dayAfter"
-            by: 1
-            Accessible.name: qsTr("%1: one day later").arg(root.label)
-            onStepped: root.stepBy(1)
-        }
+        onTyped: text => root.take(text)
+        onStepped: direction => root.stepBy(direction)
     }
 
     Words {

@@ -30,23 +30,29 @@ ColumnLayout {
     }
 
     function takeFocus(): void {
-        box.forceActiveFocus(Qt.TabFocusReason);
+        box.takeFocus();
     }
 
     // The sentence that refuses what was typed, or nothing when it is a number within bounds.
     function judge(typed: string): string {
-        const words = typed.trim();
-        if (words.length === 0)
+        if (typed.length === 0)
             return root.emptyAllowed ? "" : qsTr("A number is needed here.");
+        return root.isNumber(typed) ? root.judgeSize(root.parse(typed)) : root.refusal();
+    }
+
+    function isNumber(typed: string): bool {
+        return (root.decimals > 0 ? /^[-−]?[0-9]+([.,][0-9]*)?$/ : /^[-−]?[0-9]+$/).test(typed);
+    }
+
+    function refusal(): string {
         const example = root.spoken(root.from + root.step);
-        if (root.decimals === 0 && !/^[-−]?[0-9]+$/.test(words))
-            return qsTr("Only a whole number can stand here, for example %1.").arg(example);
-        if (root.decimals > 0 && !/^[-−]?[0-9]+([.,][0-9]*)?$/.test(words))
-            return qsTr("Only a number can stand here, for example %1.").arg(example);
-        const amount = root.parse(words);
-        if (amount < root.from || amount > root.to)
-            return qsTr("It must lie between %1 and %2.").arg(root.spoken(root.from)).arg(root.spoken(root.to));
-        return "";
+        return root.decimals > 0 ? qsTr("Only a number can stand here, for example %1.").arg(example) : qsTr(
+                                       "Only a whole number can stand here, for example %1.").arg(example);
+    }
+
+    function judgeSize(amount: real): string {
+        const inside = amount >= root.from && amount <= root.to;
+        return inside ? "" : qsTr("It must lie between %1 and %2.").arg(root.spoken(root.from)).arg(root.spoken(root.to));
     }
 
     function parse(words: string): real {
@@ -61,12 +67,10 @@ ColumnLayout {
 
     function take(typed: string): void {
         root.complaint = root.judge(typed);
-        if (root.complaint.length > 0)
-            return;
-        if (typed.trim().length === 0)
+        if (root.valid && typed.length === 0)
             root.cleared();
-        else
-            root.edited(root.parse(typed.trim()));
+        else if (root.valid)
+            root.edited(root.parse(typed));
     }
 
     function stepBy(by: real): void {
@@ -94,64 +98,23 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    RowLayout {
-        spacing: Theme.gapSmall
+    StepperBox {
+        id: box
+        name: root.unit ? qsTr("%1 in %2").arg(root.label).arg(root.unit) : root.label
+        description: root.complaint || root.error || root.hint
+        lessName: qsTr("%1: less by %2").arg(root.label).arg(root.spoken(root.step))
+        moreName: qsTr("%1: more by %2").arg(root.label).arg(root.spoken(root.step))
+        sample: root.to > 9999 ? "000000" : "0000"
+        unit: root.unit
+        step: root.step
+        decimals: root.decimals
+        bad: !root.valid || root.error.length > 0
+        canLess: !root.known || root.value > root.from
+        canMore: !root.known || root.value < root.to
+        inputMethodHints: root.decimals > 0 ? Qt.ImhFormattedNumbersOnly : Qt.ImhDigitsOnly
         Layout.fillWidth: true
-
-        StepKey {
-            objectName: "minus"
-            by: -root.step
-            decimals: root.decimals
-            enabled: !root.known || root.value > root.from
-            Accessible.name: qsTr("%1: less by %2").arg(root.label).arg(root.spoken(root.step))
-            onStepped: by => root.stepBy(by)
-        }
-
-        EntryBox {
-            id: box
-            objectName: "box"
-            bad: !root.valid || root.error.length > 0
-            font.pixelSize: Theme.typeTitle
-            font.weight: Font.DemiBold
-            horizontalAlignment: TextInput.AlignHCenter
-            inputMethodHints: root.decimals > 0 ? Qt.ImhFormattedNumbersOnly : Qt.ImhDigitsOnly
-            maximumLength: 24
-            rightPadding: unitWords.visible ? unitWords.width + Theme.gap : Theme.padding
-            Layout.fillWidth: true
-            Layout.minimumWidth: Theme.touch
-            onTextEdited: root.take(box.text)
-            onActiveFocusChanged: {
-                if (box.activeFocus)
-                    box.selectAll();
-            }
-
-            Accessible.name: root.unit ? qsTr("%1 in %2").arg(root.label).arg(root.unit) : root.label
-            Accessible.description: root.complaint || root.error || root.hint
-
-            Keys.onUpPressed: root.stepBy(root.step)
-            Keys.onDownPressed: root.stepBy(-root.step)
-
-            Words {
-                id: unitWords
-                anchors.right: parent.right
-                anchors.rightMargin: Theme.gap
-                anchors.verticalCenter: parent.verticalCenter
-                visible: text.length > 0
-                text: root.unit
-                kind: "soft"
-                wrapMode: Text.NoWrap
-                Accessible.ignored: true
-            }
-        }
-
-        StepKey {
-            objectName: "plus"
-            by: root.step
-            decimals: root.decimals
-            enabled: !root.known || root.value < root.to
-            Accessible.name: qsTr("%1: more by %2").arg(root.label).arg(root.spoken(root.step))
-            onStepped: by => root.stepBy(by)
-        }
+        onTyped: text => root.take(text.trim())
+        onStepped: direction => root.stepBy(direction * root.step)
     }
 
     FieldError {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // One thing in a list: title, what about it, a word at the right; a yellow bar and a word where it is due.
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Duskrow.Theme
 
@@ -22,7 +21,7 @@ T.Button {
     readonly property bool beside: root.roomForRight >= Math.min(measure.width(root.title, Theme.typeBody), 150 * Theme.textScale)
 
     implicitWidth: 280
-    implicitHeight: Math.max(Theme.touchWide, row.implicitHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(Theme.touchWide, column.implicitHeight + topPadding + bottomPadding)
     leftPadding: Theme.padding + Theme.gapTiny
     rightPadding: Theme.padding
     verticalPadding: Theme.padding
@@ -60,69 +59,67 @@ T.Button {
         }
     }
 
-    RowLayout {
-        id: row
-        anchors.left: parent.left
-        anchors.right: parent.right
+    Column {
+        id: column
+        x: root.mirrored ? root.width - width - root.leftPadding : root.leftPadding
         anchors.verticalCenter: parent.verticalCenter
-        anchors.leftMargin: root.leftPadding
-        anchors.rightMargin: root.rightPadding
-        spacing: Theme.gap
-
-        ColumnLayout {
-            spacing: Theme.gapTiny
-            Layout.fillWidth: true
-
-            Words {
-                objectName: "title"
-                text: root.title
-                kind: "strong"
-                Layout.fillWidth: true
-                Accessible.ignored: true
-            }
-
-            Words {
-                objectName: "subtitle"
-                visible: text.length > 0
-                text: root.subtitle
-                kind: "soft"
-                Layout.fillWidth: true
-                Accessible.ignored: true
-            }
-
-            Words {
-                visible: !root.beside && text.length > 0
-                text: root.rightWords
-                kind: "small"
-                font.weight: Font.DemiBold
-                Layout.fillWidth: true
-                Accessible.ignored: true
-            }
-
-            ColumnLayout {
-                id: extraColumn
-                visible: children.length > 0
-                spacing: Theme.gapTiny
-                Layout.fillWidth: true
-            }
-        }
+        width: root.availableWidth - (root.beside && rightLabel.text.length > 0 ? rightLabel.implicitWidth + Theme.gap : 0)
+               - (root.chevron ? chevronMark.width + Theme.gap : 0)
+        spacing: Theme.gapTiny
 
         Words {
-            objectName: "right"
-            visible: root.beside && text.length > 0
-            text: root.rightWords
-            kind: "small"
-            font.weight: Font.DemiBold
-            wrapMode: Text.NoWrap
-            Layout.alignment: Qt.AlignVCenter
+            objectName: "title"
+            width: column.width
+            text: root.title
+            kind: "strong"
             Accessible.ignored: true
         }
 
-        Chevron {
-            id: chevronMark
-            visible: root.chevron
-            colour: Theme.edge
-            Layout.alignment: Qt.AlignVCenter
+        Words {
+            objectName: "subtitle"
+            width: column.width
+            visible: text.length > 0
+            text: root.subtitle
+            kind: "soft"
+            Accessible.ignored: true
         }
+
+        Words {
+            width: column.width
+            visible: !root.beside && text.length > 0
+            text: root.rightWords
+            kind: "small"
+            font.weight: Font.DemiBold
+            Accessible.ignored: true
+        }
+
+        Column {
+            id: extraColumn
+            width: column.width
+            visible: children.length > 0
+            spacing: Theme.gapTiny
+        }
+    }
+
+    Words {
+        id: rightLabel
+        objectName: "right"
+        x: root.mirrored ? chevronMark.x + chevronMark.width + Theme.gap : root.width - root.rightPadding - width
+                           - (root.chevron ? chevronMark.width + Theme.gap : 0)
+        anchors.verticalCenter: parent.verticalCenter
+        visible: root.beside && text.length > 0
+        text: root.rightWords
+        kind: "small"
+        font.weight: Font.DemiBold
+        wrapMode: Text.NoWrap
+        Accessible.ignored: true
+    }
+
+    Chevron {
+        id: chevronMark
+        x: root.mirrored ? root.rightPadding : root.width - root.rightPadding - width
+        anchors.verticalCenter: parent.verticalCenter
+        visible: root.chevron
+        colour: Theme.edge
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Something the person should know. kind: "note", "caution", "question" or "kept"; drawn sign and words say which.
 import QtQuick
-import QtQuick.Layouts
 import Duskrow.Theme
 
 Rectangle {
@@ -27,57 +26,57 @@ Rectangle {
         }
     }
 
-    implicitWidth: row.implicitWidth + 2 * Theme.padding
-    implicitHeight: row.implicitHeight + 2 * Theme.gap
+    implicitWidth: 280
+    implicitHeight: column.y + Math.max(column.implicitHeight, sign.height) + Theme.gap
     radius: Theme.radius
     color: root.kind === "caution" || root.kind === "question" ? Theme.groundCaution : Theme.groundNote
 
     Accessible.role: root.kind === "note" ? Accessible.StaticText : Accessible.AlertMessage
     Accessible.name: root.kindName(root.kind) + ": " + (root.title ? root.title + ". " : "") + root.text
 
-    RowLayout {
-        id: row
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.leftMargin: Theme.padding
-        anchors.rightMargin: Theme.padding
-        anchors.topMargin: Theme.gap
-        spacing: Theme.gap
+    SignMark {
+        id: sign
+        x: Theme.padding
+        y: Theme.gap
+        kind: root.kind
+    }
 
-        SignMark {
-            kind: root.kind
-            Layout.alignment: Qt.AlignTop
+    Column {
+        id: column
+        x: sign.x + sign.width + Theme.gap
+        y: Theme.gap + Math.max(0, (sign.height - Theme.typeSmall * 1.4) / 2)
+        width: root.width - x - Theme.padding
+        spacing: Theme.gapTiny
+
+        Words {
+            width: column.width
+            visible: text.length > 0
+            text: root.title
+            kind: "strong"
+            Accessible.ignored: true
         }
 
-        ColumnLayout {
-            spacing: Theme.gapTiny
-            Layout.fillWidth: true
+        Words {
+            width: column.width
+            text: root.text
+            kind: "small"
+            Accessible.ignored: true
+        }
 
-            Words {
-                visible: text.length > 0
-                text: root.title
-                kind: "strong"
-                Layout.fillWidth: true
-                Accessible.ignored: true
-            }
+        Item {
+            width: 1
+            height: Theme.gapTiny
+            visible: actionButton.visible
+        }
 
-            Words {
-                text: root.text
-                kind: "small"
-                Layout.fillWidth: true
-                Accessible.ignored: true
-            }
-
-            PlainButton {
-                objectName: "noticeAction"
-                visible: text.length > 0
-                text: root.action
-                implicitHeight: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
-                Layout.topMargin: Theme.gapTiny
-                Layout.maximumWidth: parent.width
-                onClicked: root.acted()
-            }
+        PlainButton {
+            id: actionButton
+            objectName: "noticeAction"
+            width: Math.min(implicitWidth, column.width)
+            height: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
+            visible: text.length > 0
+            text: root.action
+            onClicked: root.acted()
         }
     }
 }

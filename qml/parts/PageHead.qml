@@ -13,6 +13,8 @@ RowLayout {
     property bool canGoBack: true
     property bool large: !root.canGoBack
 
+    readonly property real firstLine: Math.ceil(1.4 * (root.large ? Theme.typeHeading : Theme.typeHead))
+
     signal back
 
     spacing: 0
@@ -25,7 +27,8 @@ RowLayout {
         implicitHeight: Theme.touch
         focusPolicy: Qt.StrongFocus
         Layout.alignment: Qt.AlignTop
-        Layout.leftMargin: -Theme.padding
+        Layout.leftMargin: -Theme.gapWide
+        Layout.topMargin: Math.max(0, (root.firstLine - Theme.touch) / 2)
         onClicked: root.back()
 
         Accessible.name: qsTr("Go back")
@@ -54,12 +57,12 @@ RowLayout {
         spacing: Theme.gapTiny
         Layout.fillWidth: true
         Layout.alignment: Qt.AlignTop
-        Layout.topMargin: root.canGoBack ? Theme.gapSmall : 0
+        Layout.topMargin: root.canGoBack ? Math.max(0, (Theme.touch - root.firstLine) / 2) : 0
 
         Words {
             objectName: "title"
             text: root.title
-            kind: root.large ? "heading" : "title"
+            kind: root.large ? "heading" : "head"
             Layout.fillWidth: true
             Accessible.role: Accessible.Heading
             Accessible.name: root.title

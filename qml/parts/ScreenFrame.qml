@@ -12,6 +12,8 @@ FocusScope {
     property string subtitle: ""
     property bool canGoBack: true
     property int maximumWidth: Theme.contentWidth
+    // True where something in the content has Layout.fillHeight and shall take what the screen has to give.
+    property bool fillsPage: false
     default property alias content: column.data
     property alias pinned: pinnedColumn.data
     property alias headExtra: headColumn.data
@@ -62,10 +64,20 @@ FocusScope {
 
     Item {
         id: head
+        z: 1
         parent: root.compact ? flick.contentItem : root
         x: (root.width - width) / 2
         width: root.columnWidth
         height: headColumn.implicitHeight + headColumn.y + Theme.gap
+
+        // Opaque, because the software renderer does not clip shapes to the scrolling area.
+        Rectangle {
+            x: -head.x
+            width: root.width
+            height: parent.height
+            visible: !root.compact
+            color: Theme.paper
+        }
 
         ColumnLayout {
             id: headColumn
@@ -104,14 +116,15 @@ FocusScope {
             x: (root.width - width) / 2
             y: (root.compact ? head.height : 0) + Theme.gapTiny
             width: root.columnWidth
-            // Content that can grow fills the page; content that is longer scrolls.
-            height: Math.max(implicitHeight, flick.height - y - Theme.gap)
+            height: root.fillsPage ? Math.max(implicitHeight, flick.height - y - Theme.gap) : implicitHeight
             spacing: Theme.gap
         }
     }
 
-    Item {
+    Rectangle {
         id: pinnedArea
+        z: 1
+        color: Theme.paper
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom

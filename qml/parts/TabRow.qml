@@ -1,23 +1,23 @@
 // SPDX-License-Identifier: MIT
 // The places of the app along the bottom; the present one is bold under a bar.
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Duskrow.Theme
 
-GridLayout {
+Item {
     id: root
 
     required property list<string> keys
     required property list<string> labels
     property string current: ""
     readonly property bool oneRow: (measure.widest(root.labels, Theme.typeSmall) + Theme.gapSmall) * root.labels.length <= root.width
+    readonly property int columns: root.oneRow ? root.labels.length : Math.ceil(root.labels.length / 2)
+    readonly property int tabHeight: Math.max(Theme.touchWide, Math.ceil(Theme.typeSmall * 1.4) + Theme.gap + Theme.gapSmall)
 
     signal picked(string key)
 
-    columns: root.oneRow ? root.labels.length : Math.ceil(root.labels.length / 2)
-    columnSpacing: 0
-    rowSpacing: 0
+    implicitWidth: 280
+    implicitHeight: root.tabHeight * (root.oneRow ? 1 : 2)
 
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Places")
@@ -46,10 +46,11 @@ GridLayout {
 
             objectName: "tab_" + (root.keys[tab.index] ?? "")
             text: tab.modelData
-            implicitHeight: Math.max(Theme.touchWide, implicitContentHeight + Theme.gap + Theme.gapSmall)
+            x: (tab.index % root.columns) * width
+            y: Math.floor(tab.index / root.columns) * height
+            width: root.width / root.columns
+            height: root.tabHeight
             focusPolicy: Qt.StrongFocus
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
             onClicked: root.picked(root.keys[tab.index])
 
             Accessible.role: Accessible.PageTab
@@ -86,6 +87,7 @@ GridLayout {
                 font.weight: tab.isCurrent ? Font.Bold : Font.Normal
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
+                wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
         }

@@ -14,7 +14,7 @@ FocusScope {
     signal stepped(int by)
 
     implicitWidth: 200
-    implicitHeight: Math.max(160, plus.implicitHeight + hintWords.implicitHeight + 3 * Theme.padding)
+    implicitHeight: plus.implicitHeight + hintWords.implicitHeight + 2 * Theme.padding
     activeFocusOnTab: true
 
     Accessible.role: Accessible.Button

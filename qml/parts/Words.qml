@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A run of text in one of the few sizes the app has; it wraps and is never cut off.
-// kind: "body", "strong", "soft" (secondary), "small" (16 px, full ink), "title", "heading", "number", "error".
+// kind: "body", "strong", "soft" (secondary), "small" (16 px, full ink), "title", "head", "heading", "number", "error".
 import QtQuick
 import Duskrow.Theme
 
@@ -15,6 +15,8 @@ Text {
             return Theme.typeHeading;
         case "title":
             return Theme.typeTitle;
+        case "head":
+            return Theme.typeHead;
         case "number":
             return Theme.typeNumber;
         case "soft":
@@ -32,6 +34,7 @@ Text {
         case "number":
             return Font.Bold;
         case "title":
+        case "head":
         case "strong":
             return Font.DemiBold;
         case "error":
@@ -45,6 +48,7 @@ Text {
     font.family: Theme.family
     font.pixelSize: root.size(root.kind)
     font.weight: root.weight(root.kind)
+    font.letterSpacing: root.size(root.kind) > Theme.typeBody ? -0.015 * root.size(root.kind) : 0
     lineHeight: Theme.lineHeight
     textFormat: Text.PlainText
     wrapMode: Text.Wrap

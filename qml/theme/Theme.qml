@@ -65,6 +65,7 @@ QtObject {
     readonly property int typeHuge: Math.round(88 * textScale)
     readonly property int typeNumber: Math.round(40 * textScale)
     readonly property int typeHeading: Math.round(28 * textScale)
+    readonly property int typeHead: Math.round(20 * textScale)
     readonly property int typeTitle: Math.round(22 * textScale)
     readonly property int typeBody: Math.round(18 * textScale)
     readonly property int typeSmall: Math.round(16 * textScale)

@@ -7,6 +7,7 @@ import Duskrow.Parts
 GalleryPage {
     title: "Slough corner · bertha trap 1"
     subtitle: "8 m away · last emptied 7 nights ago"
+    fillsPage: true
     headExtra: StepTrail {
         labels: ["Count", "Trap", "Lure", "Done"]
         Layout.fillWidth: true

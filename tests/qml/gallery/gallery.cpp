@@ -21,6 +21,9 @@ constexpr Look looks[] = {
     {"390x844-dark", {390, 844}, true, 1.0},
     {"390x844-dark-large", {390, 844}, true, 2.0},
     {"1280x800", {1280, 800}, false, 1.0},
+    // Taller than any screen, to see the whole of a page that scrolls.
+    {"whole", {360, 1500}, false, 1.0},
+    {"whole-large", {360, 3000}, false, 2.0},
 };
 
 bool savePicture(QQmlEngine& engine, const QFileInfo& page, const Look& look, const QDir& folder)
@@ -32,7 +35,9 @@ bool savePicture(QQmlEngine& engine, const QFileInfo& page, const Look& look, co
     view.setSource(QUrl::fromLocalFile(page.absoluteFilePath()));
     if (view.status() != QQuickView::Ready) return false;
     view.show();
-    for (int i = 0; i < 5; ++i) QCoreApplication::processEvents();
+    // Layouts of wrapped words settle over a few frames.
+    for (int i = 0; i < 3; ++i) view.grabWindow();
+    QCoreApplication::processEvents();
     const auto name = page.baseName() + QLatin1Char('-') + QLatin1String(look.name) + QStringLiteral(".png");
     return view.grabWindow().save(folder.filePath(name));
 }
