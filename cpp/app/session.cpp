@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/session.h"
 
+#include <QLocale>
+
+#include "protocols/protocol_files.h"
 #include "store/queries.h"
 #include "store/stream_key.h"
 
@@ -55,6 +58,24 @@ void Session::refresh()
     if (!members) return Q_EMIT troubled(members.error());
     for (const Member& member : *members)
         if (member.id == *id) m_me = member;
+}
+
+const Protocol* Session::protocol(const std::string& pest)
+{
+    auto& held = m_protocols[pest];
+    if (held) return held.get();
+    auto loaded = protocols::loadProtocol(QString::fromStdString(pest));
+    if (!loaded) {
+        Q_EMIT troubled(loaded.error());
+        return nullptr;
+    }
+    held = std::make_unique<Protocol>(std::move(*loaded));
+    return held.get();
+}
+
+std::string Session::language()
+{
+    return QLocale().name().left(2).toStdString();
 }
 
 Result<Done> Session::setMe(const Uuid& member)

@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "app/clock.h"
+#include "domain/protocol/protocol.h"
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "place/position_source.h"
@@ -38,6 +39,11 @@ public:
     [[nodiscard]] const std::optional<domain::Programme>& programme() const { return m_programme; }
     [[nodiscard]] const std::optional<domain::Season>& season() const { return m_season; }
     [[nodiscard]] const std::optional<domain::Member>& me() const { return m_me; }
+
+    // The protocol of a pest, read once. Null when it cannot be had; `troubled` then says why.
+    [[nodiscard]] const domain::Protocol* protocol(const std::string& pest);
+    // The two-letter language of the device, for texts of protocol files.
+    [[nodiscard]] static std::string language();
 
     domain::Result<domain::Done> setMe(const domain::Uuid& member);
     [[nodiscard]] domain::Uuid newId() const;
@@ -82,6 +88,7 @@ private:
     std::optional<domain::Programme> m_programme;
     std::optional<domain::Season> m_season;
     std::optional<domain::Member> m_me;
+    std::map<std::string, std::unique_ptr<domain::Protocol>> m_protocols;
     QThreadPool m_readers;
 };
 
