@@ -138,7 +138,8 @@ private Q_SLOTS:
         row("gone, put in, gone again", "set:0604 0609=1,lure_gone lure:0609 0616=1,lure_gone", "0616",
             "0616 0");
         row("gone, and there after all", "set:0604 0609=1,lure_gone 0616=1,lure_there", "0616", "0716 42 42");
-        row("not on the day traps come down", "set:0604 lure:0616", "0616", "");
+        row("not in the days in which traps come down", "set:0604 lure:0613", "0616", "");
+        row("the day before them", "set:0604 lure:0612", "0616", "0724 42 42");
     }
     void lures() { checkRow(DueWhat::LureChange); }
 

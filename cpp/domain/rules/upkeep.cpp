@@ -23,10 +23,10 @@ std::optional<DueItem> soonest(std::initializer_list<std::optional<DueItem>> ite
     return first;
 }
 
-// What is renewed on the day traps come down, or later, is not renewed at all.
+// In the days in which traps come down nothing is renewed any more.
 std::optional<DueItem> beforeTakeDown(std::optional<DueItem> item, const DueRules& rules, LocalDay today)
 {
-    const auto end = takeDownDay(rules);
+    const auto& end = rules.takeDownFrom;
     if (item && end && std::max(item->day, today) >= *end) return std::nullopt;
     return item;
 }
