@@ -9,6 +9,7 @@
 #include "domain/base/height_rule.h"
 #include "domain/protocol/figure.h"
 #include "domain/protocol/protocol_units.h"
+#include "domain/records/trap.h"
 
 namespace duskrow::domain {
 
