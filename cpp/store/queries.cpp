@@ -116,7 +116,7 @@ Result<std::vector<Visit>> visitsForDue(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "outcome", "emptied", "pest", "state", "lure_there", "strip_there",
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "state", "at_least", "lure_there", "strip_there",
             "moths_alive", "entrance_mm", "canopy_mm", "flowering_over"}});
 }
 
@@ -125,7 +125,7 @@ Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "outcome", "emptied", "pest", "pest_low", "pest_high", "state",
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "unsure", "pest_low", "pest_high", "state",
             "at_least"}});
 }
 
