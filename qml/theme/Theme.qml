@@ -52,7 +52,8 @@ QtObject {
     readonly property color wood: dark ? "#5A4636" : "#4A3728"
     readonly property color trapGreen: dark ? "#27764A" : "#227045"
     readonly property color trapGreenDark: dark ? "#1B5535" : "#185033"
-    readonly property color trapBucket: dark ? "#D9D3C0" : "#EFEADB"
+    readonly property color trapBucket: dark ? "#4E8C67" : "#5CA37B"
+    readonly property color pill: "#E61C2138"
     readonly property color skyInk: "#FFFFFF"
     readonly property color lure: "#C25A2A"
     readonly property color strip: "#E5B24A"
@@ -62,7 +63,7 @@ QtObject {
 
     // Type. Nothing that matters stands below 16.
     readonly property string family: has("Inter") ? "Inter" : Application.font.family
-    readonly property int typeHuge: Math.round(88 * textScale)
+    readonly property int typeHuge: Math.round(88 * Math.min(textScale, 1.25))
     readonly property int typeNumber: Math.round(40 * textScale)
     readonly property int typeHeading: Math.round(28 * textScale)
     readonly property int typeHead: Math.round(20 * textScale)
