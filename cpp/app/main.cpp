@@ -27,7 +27,8 @@ int main(int argc, char** argv)
     QQuickStyle::setStyle(QStringLiteral("Basic"));
 
     QCommandLineParser parser;
-    parser.setApplicationDescription(QStringLiteral("A season of pheromone traps, in one hand, without a signal."));
+    parser.setApplicationDescription(
+        QStringLiteral("A season of pheromone traps, in one hand, without a signal."));
     parser.addHelpOption();
     const QCommandLineOption store(QStringLiteral("store"), QStringLiteral("The programme's file."),
         QStringLiteral("file"), dataFolder() + QStringLiteral("/programme.duskrow"));

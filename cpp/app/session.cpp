@@ -100,13 +100,14 @@ void Session::keep(
         .edits = std::move(edits),
         .draftDone = draftDone ? std::optional(draftDone->toStdString()) : std::nullopt};
     const QPointer<QObject> listener(context);
-    m_store->keep(std::move(batch), [this, listener, answer = std::move(answer)](const Result<store::Kept>& kept) {
-        QMetaObject::invokeMethod(this, [this, listener, answer, kept] {
-            if (kept) refresh();
-            if (listener) answer(kept);
-            if (kept) Q_EMIT changed();
+    m_store->keep(
+        std::move(batch), [this, listener, answer = std::move(answer)](const Result<store::Kept>& kept) {
+            QMetaObject::invokeMethod(this, [this, listener, answer, kept] {
+                if (kept) refresh();
+                if (listener) answer(kept);
+                if (kept) Q_EMIT changed();
+            });
         });
-    });
 }
 
 void Session::saveDraft(const QString& key, const QByteArray& body)

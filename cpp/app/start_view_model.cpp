@@ -74,7 +74,8 @@ std::vector<Edit> StartViewModel::edits(const Uuid& me) const
     member.name = m_myName.trimmed().toStdString();
     member.role = roleOf(m_role);
 
-    std::vector<Edit> all{creation(programme, {}), creation(season, {}), creation(use, {}), creation(member, {})};
+    std::vector<Edit> all{
+        creation(programme, {}), creation(season, {}), creation(use, {}), creation(member, {})};
     const QStringList names = m_districts.split(QLatin1Char(','), Qt::SkipEmptyParts);
     for (const QString& name : names) {
         if (name.trimmed().isEmpty()) continue;
