@@ -58,6 +58,18 @@ QtObject {
         Today {}
     }
 
+    readonly property Component setup: Component {
+        TrapSetup {
+            id: setupPage
+            property string subject
+            model: root.app.setup(setupPage.subject)
+            onBack: root.left()
+            onReplaced: (route, subject) => root.replaced(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+            onStartedOver: root.replaced("setup", setupPage.subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
         default:
@@ -67,6 +79,8 @@ QtObject {
 
     function page(route: string): Component {
         switch (route) {
+        case "setup":
+            return root.setup;
         default:
             console.error("no page", route);
             return root.closed;

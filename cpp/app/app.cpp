@@ -103,4 +103,9 @@ StartViewModel* App::start()
     return make<StartViewModel>();
 }
 
+SetupViewModel* App::setup(const QString& subject)
+{
+    return make<SetupViewModel>(m_settings, subject);
+}
+
 } // namespace duskrow::app

@@ -6,6 +6,7 @@
 
 #include "app/device_settings.h"
 #include "app/session.h"
+#include "app/setup_view_model.h"
 #include "app/start_view_model.h"
 
 namespace duskrow::app {
@@ -59,6 +60,7 @@ public:
 
     // One for each screen; the screen owns it.
     Q_INVOKABLE duskrow::app::StartViewModel* start();
+    Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
 
 Q_SIGNALS:
     void stateChanged();
