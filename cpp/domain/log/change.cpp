@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include "domain/log/change.h"
+
+#include <charconv>
+
+#include "domain/log/bounded_json.h"
+#include "domain/log/value_json.h"
+
+namespace duskrow::domain {
+
+using nlohmann::json;
+
+namespace {
+
+constexpr std::size_t deepest = 16;
+constexpr std::int64_t format = 1;
+constexpr std::int64_t mostMs = 253'402'300'799'999; // the end of the year 9999
+
+json refs(const std::vector<ChangeRef>& list)
+{
+    json array = json::array();
+    for (const ChangeRef& ref : list) array.push_back(formatRef(ref));
+    return array;
+}
+
+Error malformed(std::string what)
+{
+    return Error{ErrorCode::ChangeMalformed, {std::move(what)}};
+}
+
+std::optional<Uuid> readId(const json& object, const char* key)
+{
+    const auto found = object.find(key);
+    if (found == object.end() || !found->is_string()) return std::nullopt;
+    return parseUuid(found->get_ref<const std::string&>());
+}
+
+std::optional<std::int64_t> readWhole(const json& object, const char* key)
+{
+    const auto found = object.find(key);
+    if (found == object.end() || !found->is_number_integer()) return std::nullopt;
+    return found->get<std::int64_t>();
+}
+
+// A change cites only what was there before it: citing itself or a later number would hide what it says.
+bool readRefs(const json& object, const char* key, const ChangeRef& own, std::vector<ChangeRef>& out)
+{
+    const auto found = object.find(key);
+    if (found == object.end()) return true;
+    if (!found->is_array()) return false;
+    for (const json& item : *found) {
+        const auto ref = item.is_string() ? parseRef(item.get_ref<const std::string&>()) : std::nullopt;
+        if (!ref || (ref->stream == own.stream && ref->seq >= own.seq)) return false;
+        out.push_back(*ref);
+    }
+    return true;
+}
+
+Result<Done> readFields(const json& object, Change& change)
+{
+    const auto fields = object.find("f");
+    if (fields == object.end() || !fields->is_object()) return malformed("f");
+    for (const auto& [name, set] : fields->items()) {
+        FieldSet field;
+        const auto value = set.is_object() ? set.find("v") : set.end();
+        if (!set.is_object() || value == set.end() || !readRefs(set, "b", change.ref, field.base))
+            return malformed(name);
+        field.value = valueOf(*value);
+        change.fields.emplace(name, std::move(field));
+    }
+    return Done{};
+}
+
+Result<Done> readHead(const json& object, Change& change)
+{
+    const auto programme = readId(object, "programme");
+    const auto author = readId(object, "author");
+    const auto record = readId(object, "id");
+    const auto seq = readWhole(object, "seq");
+    const auto at = readWhole(object, "at_ms");
+    const auto offset = readWhole(object, "offset_min");
+    const auto kind = object.find("kind");
+    const auto stream = object.find("stream");
+    if (readWhole(object, "format") != format) return malformed("format");
+    if (!programme) return malformed("programme");
+    if (!author) return malformed("author");
+    if (!record || record->isNil()) return malformed("id");
+    if (!seq || *seq < 1) return malformed("seq");
+    if (!at || *at < -mostMs || *at > mostMs) return malformed("at_ms");
+    if (!offset || *offset < -1440 || *offset > 1440) return malformed("offset_min");
+    if (kind == object.end() || !kind->is_string()) return malformed("kind");
+    if (stream == object.end() || !stream->is_string()
+        || !parseHex(stream->get_ref<const std::string&>(), change.ref.stream))
+        return malformed("stream");
+    change.programme = *programme;
+    change.author = *author;
+    change.record = *record;
+    change.ref.seq = *seq;
+    change.at = instantFromMs(*at);
+    change.offset = std::chrono::minutes{*offset};
+    change.kind = kind->get<std::string>();
+    if (object.contains("site")) {
+        const auto site = readId(object, "site");
+        if (!site) return malformed("site");
+        change.site = *site;
+    }
+    return Done{};
+}
+
+} // namespace
+
+std::string formatRef(const ChangeRef& ref)
+{
+    return formatHex(ref.stream) + '.' + std::to_string(ref.seq);
+}
+
+std::optional<ChangeRef> parseRef(std::string_view text)
+{
+    ChangeRef ref;
+    if (text.size() < 34 || text[32] != '.' || text[33] == '0' || !parseHex(text.substr(0, 32), ref.stream))
+        return std::nullopt;
+    const auto [end, error] = std::from_chars(text.data() + 33, text.data() + text.size(), ref.seq);
+    if (error != std::errc{} || end != text.data() + text.size() || ref.seq < 1) return std::nullopt;
+    return ref;
+}
+
+std::string canonicalJson(const Change& change)
+{
+    json fields = json::object();
+    for (const auto& [name, set] : change.fields) {
+        json entry{{"v", jsonOf(set.value)}};
+        if (!set.base.empty()) entry["b"] = refs(set.base);
+        fields[name] = std::move(entry);
+    }
+    json object{
+        {"at_ms", toMs(change.at)},
+        {"author", formatUuid(change.author)},
+        {"f", std::move(fields)},
+        {"format", format},
+        {"id", formatUuid(change.record)},
+        {"kind", change.kind},
+        {"offset_min", change.offset.count()},
+        {"programme", formatUuid(change.programme)},
+        {"seq", change.ref.seq},
+        {"stream", formatHex(change.ref.stream)},
+    };
+    if (!change.site.isNil()) object["site"] = formatUuid(change.site);
+    if (!change.saw.empty()) object["saw"] = refs(change.saw);
+    return canonicalText(object);
+}
+
+Result<Change> readChange(std::string_view bytes)
+{
+    if (bytes.size() > mostChangeBytes) return malformed("size");
+    const auto object = parseBounded(bytes, deepest, Numbers::WholeOnly);
+    if (!object || !object->is_object()) return malformed("JSON");
+    Change change;
+    if (const auto head = readHead(*object, change); !head) return head.error();
+    if (const auto fields = readFields(*object, change); !fields) return fields.error();
+    if (!readRefs(*object, "saw", change.ref, change.saw)) return malformed("saw");
+    return change;
+}
+
+} // namespace duskrow::domain

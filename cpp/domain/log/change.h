@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+
+#include "domain/base/uuid.h"
+#include "domain/records/field.h"
+
+namespace duskrow::domain {
+
+// One installation in one programme: the first 16 bytes of the hash of its public key.
+using StreamId = std::array<std::uint8_t, 16>;
+
+// Names a change: stream and number. Numbers are 1, 2, 3 without gaps.
+struct ChangeRef {
+    StreamId stream{};
+    std::int64_t seq = 0;
+
+    auto operator<=>(const ChangeRef&) const = default;
+};
+
+struct FieldSet {
+    Value value;
+    std::vector<ChangeRef> base; // every version of the field that the author saw
+};
+
+// One act on one record.
+struct Change {
+    Uuid programme;
+    ChangeRef ref;
+    Uuid author;
+    std::string kind;
+    Uuid record;
+    Uuid site; // the site concerned; nil when it concerns the whole programme
+    Instant at;
+    std::chrono::minutes offset{0};
+    std::map<std::string, FieldSet> fields;
+    std::vector<ChangeRef> saw; // all versions seen; written when the change withdraws or settles
+};
+
+inline constexpr std::size_t mostChangeBytes = 64 * 1024;
+
+// "<stream in hex>.<number>"
+std::string formatRef(const ChangeRef& ref);
+std::optional<ChangeRef> parseRef(std::string_view text);
+
+// The bytes of a change: UTF-8 JSON, keys sorted, no spaces, no floats. What is empty is left out.
+std::string canonicalJson(const Change& change);
+
+// Reads the bytes of a change. Keys of a newer version are passed over here; the log keeps the bytes.
+//
+// Errors  ChangeMalformed {what} when it is no JSON, repeats a key, is deeper than 16, larger than 64 KiB,
+//         holds a float, a NUL or a number beyond 64 bits, lacks a needed key, or cites itself
+Result<Change> readChange(std::string_view bytes);
+
+} // namespace duskrow::domain

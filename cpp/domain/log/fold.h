@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+
+#include "domain/log/change.h"
+
+namespace duskrow::domain {
+
+// A value nobody has replaced yet.
+struct Head {
+    ChangeRef ref;
+    Value value;
+};
+
+// A field on which people differ: more than one value still stands.
+struct Difference {
+    std::string field;
+    std::vector<Head> heads; // in the order of their references
+};
+
+// What the changes of one record come to.
+struct Folded {
+    std::string kind;
+    Uuid record;
+    Uuid site;
+    std::map<std::string, std::vector<Head>> heads;
+    std::map<std::string, Value> values; // one value a field: the head, or the provisional pick
+    std::vector<Difference> differences; // of measured fields only
+    bool broughtBack = false; // withdrawn by one who had not seen an edit that still stands
+};
+
+// Folds the changes of one record.
+//
+// heads(field) = the changes that set it, less those that another change cites as its base. This is a pure
+// function of the set of changes: order, repetition and batches cannot matter, and clocks order nothing.
+//
+// changes  all of one record, in any order, repeats allowed; at least one; one reference names one change
+Folded fold(std::span<const Change> changes);
+
+// The versions a person sees when looking at a record now: what a new change must cite.
+std::vector<ChangeRef> baseOf(const Folded& folded, const std::string& field);
+std::vector<ChangeRef> allSeen(const Folded& folded);
+
+// Writes the folded values into a record of its kind.
+template <typename R>
+R toRecord(const Folded& folded)
+{
+    R record;
+    record.id = folded.record;
+    for (const auto& [name, value] : folded.values) assign(kindOf<R>(), record, name, value);
+    return record;
+}
+
+} // namespace duskrow::domain

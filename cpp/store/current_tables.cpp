@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: MIT
+#include "store/current_tables.h"
+
+#include <SQLiteCpp/Transaction.h>
+#include <cstring>
+
+#include "domain/log/value_json.h"
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+namespace {
+
+// Raised by hand when the generated tables themselves change their form.
+constexpr int tableForm = 1;
+
+std::string columnType(FieldType type)
+{
+    switch (type) {
+    case FieldType::Flag:
+    case FieldType::Integer:
+        return "INTEGER";
+    case FieldType::Id:
+        return "BLOB";
+    case FieldType::Text:
+    case FieldType::Code:
+    case FieldType::Day:
+    case FieldType::Decimal:
+        break;
+    }
+    return "TEXT";
+}
+
+std::string textOf(const Value& value)
+{
+    if (const auto* text = std::get_if<std::string>(&value)) return *text;
+    if (const auto* number = std::get_if<std::int64_t>(&value)) return std::to_string(*number);
+    if (const auto* flag = std::get_if<bool>(&value)) return *flag ? "true" : "false";
+    if (const auto* raw = std::get_if<RawJson>(&value)) return raw->text;
+    return {};
+}
+
+// The text of `newer`: what a record cannot hold, by field name, with the JSON type kept.
+std::string newerText(const std::map<std::string, Value>& newer)
+{
+    if (newer.empty()) return {};
+    nlohmann::json object = nlohmann::json::object();
+    for (const auto& [name, value] : newer) object[name] = jsonOf(value);
+    return canonicalText(object);
+}
+
+// Everything that decides which values a column takes: a new code or a wider bound lets values in that stood
+// in `newer` before.
+std::string declarationOf(const Field& field)
+{
+    std::string all(field.name);
+    for (const int part : {static_cast<int>(field.type), static_cast<int>(field.merge), int{field.indexed}})
+        all += '/' + std::to_string(part);
+    all += '/' + std::to_string(field.low) + '/' + std::to_string(field.high);
+    for (const std::string_view code : field.codes) all += '/' + std::string(code);
+    return all;
+}
+
+Folded foldBodies(const std::vector<std::string>& bodies)
+{
+    std::vector<Change> changes;
+    for (const std::string& body : bodies)
+        if (auto change = readChange(body)) changes.push_back(std::move(*change));
+    return changes.empty() ? Folded{} : fold(changes);
+}
+
+} // namespace
+
+std::string blobOf(const Uuid& id)
+{
+    return {reinterpret_cast<const char*>(id.bytes.data()), id.bytes.size()};
+}
+
+Uuid uuidOf(const SQLite::Column& column)
+{
+    Uuid id;
+    if (column.getBytes() == 16) std::memcpy(id.bytes.data(), column.getBlob(), 16);
+    return id;
+}
+
+std::string tableOf(const RecordKind& kind)
+{
+    return "now_" + std::string(kind.name);
+}
+
+std::string columnsOf(const RecordKind& kind)
+{
+    std::string columns;
+    for (const Field& field : kind.fields) columns += (columns.empty() ? "" : ",") + std::string(field.name);
+    return columns;
+}
+
+void bindValue(SQLite::Statement& statement, int at, FieldType type, const Value& value)
+{
+    if (isEmpty(value))
+        statement.bind(at);
+    else if (const auto* number = std::get_if<std::int64_t>(&value))
+        statement.bind(at, *number);
+    else if (const auto* flag = std::get_if<bool>(&value))
+        statement.bind(at, *flag ? 1 : 0);
+    else if (type == FieldType::Id) {
+        const std::string blob = blobOf(parseUuid(textOf(value)).value_or(Uuid{}));
+        statement.bind(at, blob.data(), static_cast<int>(blob.size()));
+    } else
+        statement.bind(at, textOf(value));
+}
+
+Value columnValue(const SQLite::Column& column, FieldType type)
+{
+    if (column.isNull()) return {};
+    if (type == FieldType::Flag) return column.getInt() != 0;
+    if (type == FieldType::Integer) return static_cast<std::int64_t>(column.getInt64());
+    if (type == FieldType::Id) return formatUuid(uuidOf(column));
+    return column.getString();
+}
+
+std::string CurrentTables::declarationHash()
+{
+    std::string all = std::to_string(tableForm);
+    for (const RecordKind* kind : recordKinds()) {
+        all += '\n' + std::string(kind->name);
+        for (const Field& field : kind->fields) all += ' ' + declarationOf(field);
+    }
+    return formatHex(hashOf(all));
+}
+
+bool CurrentTables::isStale() const
+{
+    SQLite::Statement query(m_database, "SELECT value FROM setting WHERE key='declaration'");
+    return !query.executeStep() || query.getColumn(0).getString() != declarationHash();
+}
+
+void CurrentTables::create()
+{
+    std::vector<std::string> old;
+    SQLite::Statement query(
+        m_database, "SELECT name FROM sqlite_schema WHERE type='table' AND name LIKE 'now\\_%' ESCAPE '\\'");
+    while (query.executeStep()) old.push_back(query.getColumn(0).getString());
+    query.reset();
+    for (const std::string& name : old) m_database.exec("DROP TABLE " + name);
+
+    for (const RecordKind* kind : recordKinds()) {
+        std::string sql = "CREATE TABLE " + tableOf(*kind) + " (id BLOB PRIMARY KEY";
+        for (const Field& field : kind->fields)
+            sql += ", " + std::string(field.name) + ' ' + columnType(field.type);
+        m_database.exec(sql + ", newer TEXT, brought_back INTEGER) STRICT, WITHOUT ROWID");
+        for (const Field& field : kind->fields)
+            if (field.indexed) {
+                const std::string column(field.name);
+                m_database.exec("CREATE INDEX " + tableOf(*kind) + '_' + column + " ON " + tableOf(*kind)
+                    + '(' + column + ')');
+            }
+    }
+    m_database.exec(
+        "CREATE TABLE now_difference (record BLOB, kind TEXT, field TEXT, PRIMARY KEY (record, field)) "
+        "STRICT, WITHOUT ROWID");
+}
+
+bool CurrentTables::rebuild(const Progress& progress)
+{
+    m_statements.clear();
+    SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+    create();
+    const std::int64_t all = m_database.execAndGet("SELECT count(*) FROM change").getInt64();
+    SQLite::Statement query(m_database, "SELECT record, body FROM change ORDER BY record");
+    std::vector<std::string> bodies;
+    std::string current;
+    std::int64_t done = 0;
+    const auto flush = [&] {
+        if (const Folded folded = foldBodies(bodies); !folded.record.isNil()) put(folded);
+        bodies.clear();
+    };
+    while (query.executeStep()) {
+        std::string record = query.getColumn(0).getString();
+        if (record != current) flush();
+        current = std::move(record);
+        bodies.push_back(query.getColumn(1).getString());
+        if (++done % 5000 == 0 && progress && !progress(done, all)) return false;
+    }
+    flush();
+    SQLite::Statement stamp(m_database, "INSERT OR REPLACE INTO setting VALUES ('declaration', ?)");
+    stamp.bind(1, declarationHash());
+    stamp.exec();
+    transaction.commit();
+    return true;
+}
+
+void CurrentTables::put(const Folded& folded)
+{
+    const RecordKind* kind = findKind(folded.kind);
+    if (!kind) return;
+    std::string sql = "INSERT OR REPLACE INTO " + tableOf(*kind) + " (id," + columnsOf(*kind)
+        + ",newer,brought_back) VALUES (?";
+    for (std::size_t i = 0; i < kind->fields.size() + 2; ++i) sql += ",?";
+    Running insert = m_statements.prepared(sql + ')');
+
+    std::map<std::string, Value> newer = folded.values;
+    int at = 1;
+    const std::string id = blobOf(folded.record);
+    insert->bind(at++, id.data(), static_cast<int>(id.size()));
+    for (const Field& field : kind->fields) {
+        const auto found = newer.find(std::string(field.name));
+        const bool holds = found != newer.end() && canHold(field, found->second);
+        bindValue(*insert, at++, field.type, holds ? found->second : Value{});
+        if (holds) newer.erase(found);
+    }
+    std::erase_if(newer, [](const auto& entry) { return isEmpty(entry.second); });
+    const std::string text = newerText(newer);
+    if (text.empty())
+        insert->bind(at++);
+    else
+        insert->bind(at++, text);
+    insert->bind(at, folded.broughtBack ? 1 : 0);
+    insert->exec();
+    putDifferences(folded);
+}
+
+void CurrentTables::putDifferences(const Folded& folded)
+{
+    const std::string id = blobOf(folded.record);
+    Running clear = m_statements.prepared("DELETE FROM now_difference WHERE record=?");
+    clear->bind(1, id.data(), static_cast<int>(id.size()));
+    clear->exec();
+    for (const Difference& difference : folded.differences) {
+        Running insert = m_statements.prepared("INSERT INTO now_difference VALUES (?,?,?)");
+        insert->bind(1, id.data(), static_cast<int>(id.size()));
+        insert->bind(2, folded.kind);
+        insert->bind(3, difference.field);
+        insert->exec();
+    }
+}
+
+std::string CurrentTables::dump() const
+{
+    std::string all;
+    const auto addTable = [&](const std::string& table, const std::string& key) {
+        SQLite::Statement query(m_database, "SELECT * FROM " + table + " ORDER BY " + key);
+        all += table + '\n';
+        while (query.executeStep()) {
+            for (int i = 0; i < query.getColumnCount(); ++i) {
+                const SQLite::Column column = query.getColumn(i);
+                all += column.isNull() ? "-" : std::to_string(column.getBytes()) + ':' + column.getString();
+                all += '|';
+            }
+            all += '\n';
+        }
+    };
+    for (const RecordKind* kind : recordKinds()) addTable(tableOf(*kind), "id");
+    addTable("now_difference", "record, field");
+    return all;
+}
+
+} // namespace duskrow::store

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+
+#include "domain/log/fold.h"
+#include "store/statements.h"
+
+namespace duskrow::store {
+
+// Called now and then during long work with how much is done; false stops it.
+using Progress = std::function<bool(std::int64_t done, std::int64_t all)>;
+
+// The tables of what is true now, generated from the declarations of the records and folded from the log.
+// They can be dropped at any time; nothing is kept only here.
+class CurrentTables {
+public:
+    explicit CurrentTables(SQLite::Database& database) : m_database(database), m_statements(database) { }
+
+    // A hash over every declaration: when it differs from the file's, the tables are made anew.
+    static std::string declarationHash();
+    [[nodiscard]] bool isStale() const;
+
+    // Drops all tables and folds the whole log again, in one transaction. False when stopped.
+    bool rebuild(const Progress& progress);
+
+    // Writes what one record has come to. Kinds this version does not know have no table.
+    void put(const domain::Folded& folded);
+
+    // Every row of every table, in a fixed order, as text: equal dumps are equal tables.
+    [[nodiscard]] std::string dump() const;
+
+private:
+    void create();
+    void putDifferences(const domain::Folded& folded);
+
+    SQLite::Database& m_database;
+    Statements m_statements;
+};
+
+// The table of a kind, and its columns in the order of the declaration (without id, newer,
+// brought_back).
+std::string tableOf(const domain::RecordKind& kind);
+std::string columnsOf(const domain::RecordKind& kind);
+
+void bindValue(SQLite::Statement& statement, int at, domain::FieldType type, const domain::Value& value);
+domain::Value columnValue(const SQLite::Column& column, domain::FieldType type);
+
+std::string blobOf(const domain::Uuid& id);
+domain::Uuid uuidOf(const SQLite::Column& column);
+
+} // namespace duskrow::store

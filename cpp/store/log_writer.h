@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+
+#include "domain/log/edit.h"
+#include "store/current_tables.h"
+#include "store/stream_key.h"
+
+namespace duskrow::store {
+
+// What one tap on "keep" does: all of it, or none.
+struct Batch {
+    domain::Uuid author;
+    domain::Instant at;
+    std::chrono::minutes offset{0};
+    std::vector<domain::Edit> edits;
+    std::optional<std::string> draftDone; // the draft these edits came from, dropped with the same commit
+};
+
+struct Kept {
+    std::vector<domain::ChangeRef> changes; // one for each edit that changed anything
+};
+
+// Appends changes to the log and brings the current tables along, in one transaction. Used on one thread
+// only.
+class LogWriter {
+public:
+    LogWriter(SQLite::Database& database, std::string path, domain::Uuid programme, StreamKey key);
+
+    // Errors  those of checkEdit, before anything is written; TooLong when a change would be larger than can
+    // be
+    //         read again; RecordMissing when the id belongs to a record of another kind; DiskFull,
+    //         DiskFailed ...; nothing is changed by a keep that failed
+    domain::Result<Kept> keep(const Batch& batch);
+
+    domain::Result<domain::Done> saveDraft(const std::string& key, const std::string& body);
+    domain::Result<domain::Done> dropDraft(const std::string& key);
+
+    CurrentTables& tables() { return m_tables; }
+
+private:
+    // Where the own stream ends.
+    struct Tail {
+        std::int64_t local = 0; // the stream's short number in this file
+        std::int64_t seq = 0;
+    };
+    Tail readTail();
+    std::vector<domain::Change> changesOf(const domain::Uuid& record);
+    domain::Result<domain::ChangeRef> append(const domain::Edit& edit, const Batch& batch, const Tail& tail);
+    void deleteDraft(const std::string& key);
+
+    SQLite::Database& m_database;
+    std::string m_path;
+    domain::Uuid m_programme;
+    StreamKey m_key;
+    CurrentTables m_tables;
+    Statements m_statements;
+    std::optional<Tail> m_tail;
+};
+
+} // namespace duskrow::store

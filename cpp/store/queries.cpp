@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "store/queries.h"
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+namespace {
+
+template <typename R>
+Result<std::optional<R>> one(Reader& reader, Selection wanted)
+{
+    auto found = reader.select<R>(wanted);
+    if (!found) return found.error();
+    if (found->empty()) return std::optional<R>{};
+    return std::optional<R>{std::move(found->front())};
+}
+
+// A record asked for by name is shown even when it was withdrawn: its history can still be read.
+template <typename R>
+Result<std::optional<R>> byId(Reader& reader, const Uuid& id)
+{
+    return one<R>(reader, {.where = "id=?", .binds = {formatUuid(id)}, .withWithdrawn = true});
+}
+
+constexpr const char* ofSeason = "trap IN (SELECT id FROM now_trap WHERE season=?)";
+
+} // namespace
+
+Result<std::optional<Programme>> programme(Reader& reader, const Uuid& id)
+{
+    return byId<Programme>(reader, id);
+}
+
+Result<std::vector<Season>> seasons(Reader& reader)
+{
+    return reader.select<Season>({.order = "year"});
+}
+
+Result<std::optional<Season>> seasonOfYear(Reader& reader, int year)
+{
+    return one<Season>(reader, {.where = "year=?", .binds = {std::int64_t{year}}});
+}
+
+Result<std::vector<Member>> members(Reader& reader)
+{
+    return reader.select<Member>({.order = "name, id"});
+}
+
+Result<std::vector<District>> districts(Reader& reader)
+{
+    return reader.select<District>({.order = "name, id"});
+}
+
+Result<std::vector<ProtocolUse>> protocolsInUse(Reader& reader, const Uuid& season)
+{
+    return reader.select<ProtocolUse>({.where = "season=?", .binds = {formatUuid(season)}, .order = "pest"});
+}
+
+Result<std::vector<Site>> sitesOf(Reader& reader, const Uuid& season)
+{
+    return reader.select<Site>({.where = "season=?", .binds = {formatUuid(season)}, .order = "name, id"});
+}
+
+Result<std::vector<Trap>> trapsOf(Reader& reader, const Uuid& season)
+{
+    return reader.select<Trap>({.where = "season=?", .binds = {formatUuid(season)}});
+}
+
+Result<std::optional<Site>> site(Reader& reader, const Uuid& id)
+{
+    return byId<Site>(reader, id);
+}
+
+Result<std::optional<Trap>> trap(Reader& reader, const Uuid& id)
+{
+    return byId<Trap>(reader, id);
+}
+
+Result<std::optional<Visit>> visit(Reader& reader, const Uuid& id)
+{
+    return byId<Visit>(reader, id);
+}
+
+Result<std::optional<Sample>> sample(Reader& reader, const Uuid& id)
+{
+    return byId<Sample>(reader, id);
+}
+
+Result<std::vector<Visit>> visitsOf(Reader& reader, const Uuid& trap, bool withWithdrawn)
+{
+    return reader.select<Visit>({.where = "trap=?",
+        .binds = {formatUuid(trap)},
+        .order = "day, at_ms, id",
+        .withWithdrawn = withWithdrawn});
+}
+
+Result<std::vector<Service>> servicesOf(Reader& reader, const Uuid& trap)
+{
+    return reader.select<Service>(
+        {.where = "trap=?", .binds = {formatUuid(trap)}, .order = "day, at_ms, id"});
+}
+
+Result<std::vector<Sample>> samplesOf(Reader& reader, const Uuid& trap)
+{
+    return reader.select<Sample>({.where = "trap=?", .binds = {formatUuid(trap)}, .order = "kept_day, id"});
+}
+
+Result<std::vector<Loan>> loansOf(Reader& reader, const Uuid& trap)
+{
+    return reader.select<Loan>({.where = "trap=?", .binds = {formatUuid(trap)}, .order = "from_day, id"});
+}
+
+Result<std::vector<Visit>> visitsForDue(Reader& reader, const Uuid& season)
+{
+    return reader.select<Visit>({.where = ofSeason,
+        .binds = {formatUuid(season)},
+        .order = "trap, day, at_ms",
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "state", "at_least", "lure_there", "strip_there",
+            "moths_alive", "entrance_mm", "canopy_mm", "flowering_over"}});
+}
+
+Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
+{
+    return reader.select<Visit>({.where = ofSeason,
+        .binds = {formatUuid(season)},
+        .order = "trap, day, at_ms",
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "unsure", "pest_low", "pest_high", "state",
+            "at_least"}});
+}
+
+Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Service>(
+        {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, day, at_ms"});
+}
+
+Result<std::vector<Sample>> samplesOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Sample>({.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, id"});
+}
+
+} // namespace duskrow::store

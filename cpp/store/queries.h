@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "domain/records/programme.h"
+#include "domain/records/trap.h"
+#include "domain/records/visit.h"
+#include "store/reader.h"
+
+namespace duskrow::store {
+
+// Every look at the store that a layer above needs, by name. Errors: StoreDamaged, DiskFailed, StoreBusy.
+
+domain::Result<std::optional<domain::Programme>> programme(Reader& reader, const domain::Uuid& id);
+domain::Result<std::vector<domain::Season>> seasons(Reader& reader); // oldest first
+domain::Result<std::optional<domain::Season>> seasonOfYear(Reader& reader, int year);
+domain::Result<std::vector<domain::Member>> members(Reader& reader);
+domain::Result<std::vector<domain::District>> districts(Reader& reader);
+domain::Result<std::vector<domain::ProtocolUse>> protocolsInUse(Reader& reader, const domain::Uuid& season);
+
+domain::Result<std::vector<domain::Site>> sitesOf(Reader& reader, const domain::Uuid& season);
+domain::Result<std::vector<domain::Trap>> trapsOf(Reader& reader, const domain::Uuid& season);
+domain::Result<std::optional<domain::Site>> site(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Trap>> trap(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Visit>> visit(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Sample>> sample(Reader& reader, const domain::Uuid& id);
+
+// Of one trap, oldest first. Visits on one day stand in the order of their moments.
+domain::Result<std::vector<domain::Visit>> visitsOf(
+    Reader& reader, const domain::Uuid& trap, bool withWithdrawn = false);
+domain::Result<std::vector<domain::Service>> servicesOf(Reader& reader, const domain::Uuid& trap);
+domain::Result<std::vector<domain::Sample>> samplesOf(Reader& reader, const domain::Uuid& trap);
+domain::Result<std::vector<domain::Loan>> loansOf(Reader& reader, const domain::Uuid& trap);
+
+// Of all traps of a season at once, by trap and day, with only the fields that say what is due.
+domain::Result<std::vector<domain::Visit>> visitsForDue(Reader& reader, const domain::Uuid& season);
+// Of all traps of a season at once, with only the fields that make a season's sum.
+domain::Result<std::vector<domain::Visit>> visitsForCatch(Reader& reader, const domain::Uuid& season);
+domain::Result<std::vector<domain::Service>> servicesOfSeason(Reader& reader, const domain::Uuid& season);
+domain::Result<std::vector<domain::Sample>> samplesOfSeason(Reader& reader, const domain::Uuid& season);
+
+} // namespace duskrow::store

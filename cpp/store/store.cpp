@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: MIT
+#include "store/store.h"
+
+#include <chrono>
+#include <filesystem>
+#include <future>
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+namespace {
+
+std::string setting(SQLite::Database& database, const std::string& key)
+{
+    SQLite::Statement query(database, "SELECT value FROM setting WHERE key=?");
+    query.bind(1, key);
+    return query.executeStep() ? query.getColumn(0).getString() : std::string();
+}
+
+void putSetting(SQLite::Database& database, const std::string& key, const std::string& value)
+{
+    SQLite::Statement insert(database, "INSERT OR REPLACE INTO setting VALUES (?,?)");
+    insert.bind(1, key);
+    insert.bind(2, value);
+    insert.exec();
+}
+
+// A second program is kept out by an open transaction in a file beside the store. SQLite's own locking does
+// it on every system, and a killed program leaves nothing behind.
+Result<std::unique_ptr<SQLite::Database>> takeLock(const std::string& path)
+{
+    return guarded<std::unique_ptr<SQLite::Database>>(path, [&] {
+        auto lock = std::make_unique<SQLite::Database>(
+            path + ".lock", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 0);
+        lock->exec("PRAGMA journal_mode=MEMORY");
+        lock->exec("BEGIN EXCLUSIVE");
+        return lock;
+    });
+}
+
+Result<Done> checkAfterUncleanEnd(SQLite::Database& database, const std::string& path)
+{
+    return guarded<Done>(path, [&]() -> Result<Done> {
+        const std::string verdict = database.execAndGet("PRAGMA quick_check(1)").getString();
+        if (verdict == "ok") return Done{};
+        return Error{ErrorCode::StoreDamaged, {path}, verdict};
+    });
+}
+
+// What stands in the way of making a store here, said before anything is made.
+Result<Done> checkPlace(const std::string& path, bool mayCreate)
+{
+    if (!mayCreate) return Error{ErrorCode::StoreMissing, {path}};
+    std::error_code failure;
+    const auto folder = std::filesystem::absolute(path, failure).parent_path();
+    if (!std::filesystem::is_directory(folder, failure)) return Error{ErrorCode::FileUnwritable, {path}};
+    return Done{};
+}
+
+Result<Uuid> programmeOf(SQLite::Database& database, const std::string& path)
+{
+    return guarded<Uuid>(path, [&]() -> Result<Uuid> {
+        const std::string held = setting(database, "programme");
+        if (const auto id = parseUuid(held)) return *id;
+        const bool isNew = database.execAndGet("SELECT count(*) FROM stream").getInt() == 0;
+        if (!held.empty() || !isNew) return Error{ErrorCode::StoreDamaged, {path}, "programme id"};
+        const Uuid id =
+            newId(std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now()));
+        putSetting(database, "programme", formatUuid(id));
+        return id;
+    });
+}
+
+// A store that came from elsewhere (copied, restored) has another token than the key file: a new stream
+// begins.
+Result<StreamKey> ownKey(
+    SQLite::Database& database, const std::string& path, const std::string& folder, const Uuid& programme)
+{
+    auto found = loadKey(folder, programme);
+    if (!found) return found.error();
+    const auto held = guarded<std::string>(path, [&] { return setting(database, "install_token"); });
+    if (!held) return held.error();
+    if (*found && (*found)->installToken == *held) return std::move(**found);
+    auto key = makeKey(folder, programme);
+    if (!key) return key.error();
+    const auto stored = guarded<Done>(path, [&] {
+        putSetting(database, "install_token", key->installToken);
+        return Done{};
+    });
+    if (!stored) return stored.error();
+    return key;
+}
+
+bool stands(const std::string& path)
+{
+    std::error_code failure;
+    return std::filesystem::exists(path, failure);
+}
+
+Result<Done> refreshTables(SQLite::Database& database, const std::string& path, const Progress& progress)
+{
+    return guarded<Done>(path, [&]() -> Result<Done> {
+        CurrentTables tables(database);
+        if (!tables.isStale() || tables.rebuild(progress)) return Done{};
+        return Error{ErrorCode::StoreBusy, {path}, "folding was stopped"};
+    });
+}
+
+} // namespace
+
+Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
+{
+    const auto kind = inspectFile(path);
+    if (!kind) return kind.error();
+    if (*kind == FileKind::Absent)
+        if (const auto place = checkPlace(path, how.mayCreate); !place) return place.error();
+
+    Parts parts;
+    auto lock = takeLock(path);
+    if (!lock) return lock.error();
+    parts.lock = std::move(*lock);
+    const bool endedUncleanly = hasContent(path + "-wal");
+    auto database = openWriter(path, how.vfs);
+    if (!database) return database.error();
+    parts.database = std::move(*database);
+    // A file that is refused here stays as it is, with the log beside it.
+    const auto sound = endedUncleanly ? checkAfterUncleanEnd(*parts.database, path) : Result<Done>(Done{});
+    const auto migrated = sound ? migrate(*parts.database, path) : sound;
+    if (!migrated) {
+        leaveAsItIs(*parts.database);
+        return migrated.error();
+    }
+    const auto programme = programmeOf(*parts.database, path);
+    if (!programme) return programme.error();
+    parts.programme = *programme;
+    auto key = ownKey(*parts.database, path, how.keyFolder, parts.programme);
+    if (!key) return key.error();
+    parts.key = std::move(*key);
+    if (const auto fresh = refreshTables(*parts.database, path, how.progress); !fresh) return fresh.error();
+    return parts;
+}
+
+Result<std::unique_ptr<Store>> Store::open(const std::string& path, const OpenHow& how)
+{
+    auto parts = prepare(path, how);
+    if (!parts) return parts.error();
+    return std::unique_ptr<Store>(new Store(path, how.vfs, std::move(*parts)));
+}
+
+Store::Store(std::string path, std::string vfs, Parts parts)
+    : m_path(std::move(path)), m_vfs(std::move(vfs)), m_programme(parts.programme),
+      m_stream(parts.key.stream), m_lock(std::move(parts.lock)), m_database(std::move(parts.database)),
+      m_writer(std::make_unique<LogWriter>(*m_database, m_path, m_programme, std::move(parts.key))),
+      m_thread([this] { run(); })
+{
+}
+
+Store::~Store()
+{
+    {
+        const std::lock_guard guard(m_mutex);
+        m_stopping = true;
+    }
+    m_wake.notify_all();
+    m_thread.join();
+    m_writer.reset();
+}
+
+void Store::run()
+{
+    std::unique_lock guard(m_mutex);
+    while (true) {
+        m_wake.wait(guard, [&] { return m_stopping || !m_jobs.empty(); });
+        if (m_jobs.empty()) return; // all that was asked is done before the thread ends
+        const std::function<void()> job = std::move(m_jobs.front());
+        m_jobs.pop_front();
+        guard.unlock();
+        job();
+        guard.lock();
+    }
+}
+
+void Store::post(std::function<void()> job)
+{
+    {
+        const std::lock_guard guard(m_mutex);
+        m_jobs.push_back(std::move(job));
+    }
+    m_wake.notify_one();
+}
+
+void Store::keep(Batch batch, Answer answer)
+{
+    sealDrafts();
+    post([this, batch = std::move(batch), answer = std::move(answer)] { answer(m_writer->keep(batch)); });
+}
+
+Result<Kept> Store::keepNow(Batch batch)
+{
+    std::promise<Result<Kept>> promise;
+    auto answer = promise.get_future();
+    keep(std::move(batch), [&](Result<Kept> kept) { promise.set_value(std::move(kept)); });
+    return answer.get();
+}
+
+// What is saved after this must also be written after it, and no longer joins a draft that waits before it.
+void Store::sealDrafts()
+{
+    const std::lock_guard guard(m_mutex);
+    m_waitingDrafts.clear();
+}
+
+void Store::saveDraft(const std::string& key, std::string body, Saved answer)
+{
+    std::shared_ptr<WaitingDraft> waiting;
+    bool isFirst = false;
+    {
+        const std::lock_guard guard(m_mutex);
+        auto& held = m_waitingDrafts[key];
+        isFirst = !held;
+        if (isFirst) held = std::make_shared<WaitingDraft>();
+        waiting = held;
+        waiting->body = std::move(body);
+        if (answer) waiting->answers.push_back(std::move(answer));
+    }
+    if (!isFirst) return;
+    post([this, key, waiting] {
+        {
+            const std::lock_guard guard(m_mutex);
+            const auto held = m_waitingDrafts.find(key);
+            if (held != m_waitingDrafts.end() && held->second == waiting) m_waitingDrafts.erase(held);
+        }
+        const auto saved = m_writer->saveDraft(key, waiting->body);
+        for (const Saved& answered : waiting->answers) answered(saved);
+    });
+}
+
+void Store::dropDraft(const std::string& key, Saved answer)
+{
+    sealDrafts();
+    post([this, key, answer = std::move(answer)] {
+        const auto dropped = m_writer->dropDraft(key);
+        if (answer) answer(dropped);
+    });
+}
+
+Result<Done> Store::saveSettingNow(const std::string& key, const std::string& value)
+{
+    std::promise<Result<Done>> promise;
+    auto answer = promise.get_future();
+    post([&] {
+        promise.set_value(guarded<Done>(m_path, [&] {
+            putSetting(*m_database, "device/" + key, value);
+            return Done{};
+        }));
+    });
+    return answer.get();
+}
+
+void Store::flush()
+{
+    std::promise<void> promise;
+    auto done = promise.get_future();
+    post([&] { promise.set_value(); });
+    done.wait();
+}
+
+Result<std::unique_ptr<Reader>> Store::reader() const
+{
+    auto database = openReader(m_path, m_vfs);
+    if (!database) return database.error();
+    return std::make_unique<Reader>(std::move(*database), m_path);
+}
+
+Result<std::string> setAside(const std::string& path)
+{
+    for (int number = 1; number < 1000; ++number) {
+        const std::string target = path + ".damaged-" + std::to_string(number);
+        if (stands(target) || stands(target + "-wal")) continue;
+        for (const char* part : {"", "-wal", "-shm"}) {
+            std::error_code failure;
+            if (stands(path + part)) std::filesystem::rename(path + part, target + part, failure);
+            if (failure) return Error{ErrorCode::FileUnwritable, {target}, failure.message()};
+        }
+        return target;
+    }
+    return Error{ErrorCode::FileUnwritable, {path}};
+}
+
+} // namespace duskrow::store

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "domain/log/change.h"
+
+namespace duskrow::store {
+
+// Who writes: the key of one installation in one programme. It lives outside the database, so that a copied
+// or restored store is noticed: its install token then differs from the key file's and a new stream is
+// started.
+struct StreamKey {
+    domain::StreamId stream{};
+    std::string installToken; // 32 hexadecimal digits
+    std::array<std::uint8_t, 32> seed{}; // of the Ed25519 key pair
+};
+
+// Reads the key of a programme from its file in `folder`; nothing when there is none yet.
+//
+// Errors  KeyUnreadable {path} when the file is there and cannot be read, or is damaged
+domain::Result<std::optional<StreamKey>> loadKey(const std::string& folder, const domain::Uuid& programme);
+
+// Makes a key (mode 0600), in the place of one that was there: the store is new, or was copied or restored
+// from elsewhere.
+//
+// Errors  KeyUnreadable {path} when it cannot be written; DiskFull
+domain::Result<StreamKey> makeKey(const std::string& folder, const domain::Uuid& programme);
+
+// The stream a public key stands for in a programme.
+domain::StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const domain::Uuid& programme);
+
+// Fresh ids and tokens come from the system's random source.
+domain::Uuid newId(domain::Instant now);
+
+} // namespace duskrow::store
