@@ -13,9 +13,10 @@ T.Button {
     property color edge: Theme.line
     property int edgeWidth: Theme.hairline
     property int corner: Theme.radius
+    property int leastHeight: Theme.touchWide
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
-    implicitHeight: Math.max(Theme.touchWide, implicitContentHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(root.leastHeight, implicitContentHeight + topPadding + bottomPadding)
     horizontalPadding: Theme.padding
     verticalPadding: Theme.gapSmall
     focusPolicy: Qt.StrongFocus
