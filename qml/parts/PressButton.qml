@@ -23,7 +23,6 @@ T.Button {
     font.family: Theme.family
     font.pixelSize: Theme.typeBody
     font.weight: Font.DemiBold
-    opacity: root.enabled ? 1 : 0.5
 
     Accessible.name: root.text
     Accessible.role: Accessible.Button
@@ -34,8 +33,8 @@ T.Button {
 
     background: Rectangle {
         radius: root.corner
-        color: root.down ? root.fillPressed : root.fill
-        border.width: root.edgeWidth
+        color: !root.enabled ? Theme.groundNote : root.down ? root.fillPressed : root.fill
+        border.width: root.enabled ? root.edgeWidth : 0
         border.color: root.edge
 
         FocusRing {
@@ -46,7 +45,7 @@ T.Button {
 
     contentItem: Text {
         text: root.text
-        color: root.words
+        color: root.enabled ? root.words : Theme.inkSoft
         font: root.font
         horizontalAlignment: Text.AlignHCenter
         lineHeight: Theme.lineHeight
