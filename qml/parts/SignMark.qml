@@ -10,7 +10,7 @@ Item {
     property string kind: "note"
     property color colour: Theme.ink
     property color ground: root.kind === "caution" || root.kind === "question" ? Theme.groundCaution : Theme.groundNote
-    readonly property real side: Math.round(26 * Math.min(Theme.textScale, 1.5))
+    readonly property real side: Math.round(28 * Math.min(Theme.textScale, 1.5))
 
     implicitWidth: root.side
     implicitHeight: root.side

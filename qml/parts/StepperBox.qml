@@ -29,6 +29,7 @@ Item {
 
     signal typed(string text)
     signal stepped(int direction)
+    signal finished
 
     function takeFocus(): void {
         box.forceActiveFocus(Qt.TabFocusReason);
@@ -71,6 +72,8 @@ Item {
         onActiveFocusChanged: {
             if (box.activeFocus)
                 box.selectAll();
+            else
+                root.finished();
         }
 
         Accessible.name: root.name
