@@ -40,7 +40,8 @@ void App::open()
     auto session = Session::open(m_options.storePath,
         {.keyFolder = m_options.keyFolder.toStdString(), .mayCreate = true}, clock, m_position);
     m_trouble.reset();
-    if (!session) m_trouble = session.error();
+    if (!session)
+        m_trouble = session.error();
     else {
         m_session = std::move(*session);
         connect(m_session.get(), &Session::changed, this, &App::stateChanged);

@@ -8,7 +8,7 @@ using namespace duskrow::domain;
 namespace {
 constexpr int standingHour = 19;
 constexpr int standingMinute = 30;
-}
+} // namespace
 
 Clock::Clock(LocalDay day) : m_day(day)
 {
@@ -17,9 +17,9 @@ Clock::Clock(LocalDay day) : m_day(day)
 
 Moment Clock::now() const
 {
-    const QDateTime local = m_day
-        ? QDateTime(toQDate(*m_day), QTime(standingHour, standingMinute), Qt::UTC).addMSecs(m_passed.elapsed())
-        : QDateTime::currentDateTime();
+    const QDateTime local = m_day ? QDateTime(toQDate(*m_day), QTime(standingHour, standingMinute), Qt::UTC)
+                                        .addMSecs(m_passed.elapsed())
+                                  : QDateTime::currentDateTime();
     return {toLocalDay(local.date()), instantFromMs(local.toMSecsSinceEpoch()),
         std::chrono::minutes{local.offsetFromUtc() / 60}};
 }

@@ -16,8 +16,8 @@ class Clock {
 public:
     // The device's clock.
     Clock() = default;
-    // Stands still on a day (demo and tests): that day at half past seven in the evening, plus what has really
-    // passed since, so that two acts never share a moment.
+    // Stands still on a day (demo and tests): that day at half past seven in the evening, plus what has
+    // really passed since, so that two acts never share a moment.
     explicit Clock(domain::LocalDay day);
 
     [[nodiscard]] domain::Moment now() const;

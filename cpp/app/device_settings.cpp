@@ -16,9 +16,8 @@ const auto logKey = QStringLiteral("position/log");
 } // namespace
 
 DeviceSettings::DeviceSettings(const QString& file, QObject* parent)
-    : QObject(parent),
-      m_settings(file.isEmpty() ? QSettings().fileName() : file,
-          file.isEmpty() ? QSettings::NativeFormat : QSettings::IniFormat)
+    : QObject(parent), m_settings(file.isEmpty() ? QSettings().fileName() : file,
+                           file.isEmpty() ? QSettings::NativeFormat : QSettings::IniFormat)
 {
 }
 
@@ -37,9 +36,12 @@ void DeviceSettings::setLight(Light light)
 bool DeviceSettings::dark() const
 {
     switch (light()) {
-    case Light::Day: return false;
-    case Light::Night: return true;
-    case Light::AsDevice: break;
+    case Light::Day:
+        return false;
+    case Light::Night:
+        return true;
+    case Light::AsDevice:
+        break;
     }
     // Qt 6.4 does not tell the device's colour scheme; a window darker than its words is a dark one.
     const QPalette palette = QGuiApplication::palette();

@@ -17,7 +17,8 @@
 
 namespace duskrow::app {
 
-// One open programme: its store, the day, the position, and who holds the device. View models are handed this.
+// One open programme: its store, the day, the position, and who holds the device. View models are handed
+// this.
 class Session : public QObject {
     Q_OBJECT
 
@@ -48,10 +49,11 @@ public:
     domain::Result<domain::Done> setMe(const domain::Uuid& member);
     [[nodiscard]] domain::Uuid newId() const;
 
-    // Keeps edits on the writer's thread; `answer` is called here, after the commit, unless `context` is gone.
-    // Every view of the records hears `changed` afterwards.
+    // Keeps edits on the writer's thread; `answer` is called here, after the commit, unless `context` is
+    // gone. Every view of the records hears `changed` afterwards.
     using Answer = std::function<void(const domain::Result<store::Kept>&)>;
-    void keep(std::vector<domain::Edit> edits, const std::optional<QString>& draftDone, QObject* context, Answer answer);
+    void keep(std::vector<domain::Edit> edits, const std::optional<QString>& draftDone, QObject* context,
+        Answer answer);
 
     // Half-entered work. A failure to save one is told by `troubled`.
     void saveDraft(const QString& key, const QByteArray& body);
@@ -87,6 +89,7 @@ private:
     place::PositionSource& m_position;
     std::optional<domain::Programme> m_programme;
     std::optional<domain::Season> m_season;
+    domain::Uuid m_author; // whose name stands under what is kept; the member's own record may come with it
     std::optional<domain::Member> m_me;
     std::map<std::string, std::unique_ptr<domain::Protocol>> m_protocols;
     QThreadPool m_readers;

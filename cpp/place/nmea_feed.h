@@ -7,8 +7,9 @@
 
 namespace duskrow::place {
 
-// Plays a recorded NMEA log line by line, like a receiver on a wire. Qt's own NMEA source reads it in real-time
-// mode, which never waits over gaps in the log as its simulation mode does. After the last line it stays silent.
+// Plays a recorded NMEA log line by line, like a receiver on a wire. Qt's own NMEA source reads it in
+// real-time mode, which never waits over gaps in the log as its simulation mode does. After the last line it
+// stays silent.
 class NmeaFeed : public QIODevice {
     Q_OBJECT
 

@@ -4,9 +4,8 @@
 #include <QString>
 #include <QStringList>
 
-#include "domain/protocol/protocol.h"
-
 #include "domain/base/result.h"
+#include "domain/protocol/protocol.h"
 
 namespace duskrow::protocols {
 

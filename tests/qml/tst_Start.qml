@@ -3,7 +3,6 @@
 import QtQuick
 import QtTest
 import Duskrow.App
-import Duskrow.Shell
 import Duskrow.Testing
 
 TestCase {
@@ -19,11 +18,6 @@ TestCase {
         }
     }
 
-    Component {
-        id: window
-        Main {}
-    }
-
     function find(root: Item, name: string): Item {
         const found = findChild(root, name);
         verify(found, name);
@@ -33,14 +27,9 @@ TestCase {
     function test_twoNamesBeginASeason() {
         const world = createTemporaryObject(freshWorld, test);
         compare(world.app.state, App.Starting);
-        const main = createTemporaryObject(window, test, {
-                                               "app": world.app,
-                                               "width": 390,
-                                               "height": 844
-                                           });
+        const main = world.openWindow(390, 844);
         waitForRendering(main.contentItem);
-        mouseClick(findChild(main.contentItem, "begin"));
-        verify(findChild(find(main.contentItem, "myName"), "error") !== null);
+        mouseClick(find(main.contentItem, "begin"));
         compare(world.changes(), 0, "nothing is kept without a name");
         mouseClick(findChild(find(main.contentItem, "myName"), "box"));
         for (const c of "Ida")

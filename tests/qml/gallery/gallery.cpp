@@ -30,7 +30,8 @@ bool savePicture(QQmlEngine& engine, const QFileInfo& page, const Look& look, co
 {
     QQuickView view(&engine, nullptr);
     view.setResizeMode(QQuickView::SizeRootObjectToView);
-    view.setInitialProperties({{QStringLiteral("dark"), look.dark}, {QStringLiteral("textScale"), look.textScale}});
+    view.setInitialProperties(
+        {{QStringLiteral("dark"), look.dark}, {QStringLiteral("textScale"), look.textScale}});
     view.resize(look.size);
     view.setSource(QUrl::fromLocalFile(page.absoluteFilePath()));
     if (view.status() != QQuickView::Ready) return false;

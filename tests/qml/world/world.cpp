@@ -2,6 +2,8 @@
 #include "world.h"
 
 #include <QFile>
+#include <QQmlComponent>
+#include <QQmlEngine>
 #include <QTextStream>
 
 #include <cmath>
@@ -32,6 +34,23 @@ QString sentence(const QString& body)
 
 } // namespace
 
+World::~World() = default;
+
+QQuickWindow* World::openWindow(int width, int height, const QString& route, const QString& subject)
+{
+    m_window.reset();
+    QQmlComponent component(qmlEngine(this), QUrl(QStringLiteral("qrc:/qt/qml/Duskrow/Shell/Main.qml")));
+    m_window.reset(
+        component.createWithInitialProperties({{QStringLiteral("app"), QVariant::fromValue(m_app.get())},
+            {QStringLiteral("width"), width}, {QStringLiteral("height"), height}}));
+    auto* window = qobject_cast<QQuickWindow*>(m_window.get());
+    if (!window) qFatal("the window could not be made: %s", qPrintable(component.errorString()));
+    QQmlEngine::setObjectOwnership(window, QQmlEngine::CppOwnership);
+    if (!route.isEmpty())
+        QMetaObject::invokeMethod(window, "open", Q_ARG(QString, route), Q_ARG(QString, subject));
+    return window;
+}
+
 void World::componentComplete()
 {
     start();
@@ -60,7 +79,8 @@ void World::componentComplete()
     District district;
     district.id = m_app->session()->newId();
     district.name = "Heron ridge";
-    keep({creation(programme, {}), creation(season, {}), creation(use, {}), creation(me, {}), creation(district, {})});
+    keep({creation(programme, {}), creation(season, {}), creation(use, {}), creation(me, {}),
+        creation(district, {})});
     if (!m_app->session()->setMe(me.id)) qFatal("the member could not be kept");
     Q_EMIT m_app->stateChanged();
 }
@@ -77,6 +97,7 @@ void World::start()
 
 void World::restart()
 {
+    m_window.reset();
     m_app.reset();
     start();
 }
@@ -95,7 +116,8 @@ void World::keep(std::vector<Edit> edits)
     Q_EMIT m_app->session()->changed();
 }
 
-QString World::addTrap(const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon)
+QString World::addTrap(
+    const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon)
 {
     Site site;
     site.id = m_app->session()->newId();
@@ -149,7 +171,8 @@ void World::standAt(double lat, double lon, int fixes)
     for (int i = 0; i < fixes; ++i) {
         const QString time = QTime(13, 30).addSecs(4 * i).toString(QStringLiteral("hhmmss.00"));
         const QString place = nmeaAngle(lat, 2, "N", "S") + QLatin1Char(',') + nmeaAngle(lon, 3, "E", "W");
-        out << sentence(QStringLiteral("GPRMC,%1,A,%2,0.0,0.0,%3,,").arg(time, place, day.toString(QStringLiteral("ddMMyy"))));
+        out << sentence(QStringLiteral("GPRMC,%1,A,%2,0.0,0.0,%3,,")
+                            .arg(time, place, day.toString(QStringLiteral("ddMMyy"))));
         out << sentence(QStringLiteral("GPGGA,%1,%2,1,09,0.9,500.0,M,,M,,").arg(time, place));
     }
     out.flush();

@@ -3,12 +3,14 @@
 
 #include <QObject>
 #include <QQmlParserStatus>
+#include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QtQml/qqmlregistration.h>
 
 #include "app/app.h"
 
-// A world for one screen test: a fresh store in a temporary folder, standing on one day, with the app over it.
+// A world for one screen test: a fresh store in a temporary folder, standing on one day, with the app over
+// it.
 class World : public QObject, public QQmlParserStatus {
     Q_OBJECT
     QML_ELEMENT
@@ -20,14 +22,17 @@ class World : public QObject, public QQmlParserStatus {
 
 public:
     using QObject::QObject;
+    ~World() override;
 
     void classBegin() override { }
     void componentComplete() override;
 
     [[nodiscard]] duskrow::app::App* app() const { return m_app.get(); }
 
-    // A site with one trap, set up on a day; gives the trap's id. Further fields are preset as a good set-up leaves them.
-    Q_INVOKABLE QString addTrap(const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
+    // A site with one trap, set up on a day; gives the trap's id. Further fields are preset as a good set-up
+    // leaves them.
+    Q_INVOKABLE QString addTrap(
+        const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
     // A count that emptied the trap; gives the visit's id.
     Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
     // Kills the app and opens the same store again, as after a crash.
@@ -36,6 +41,9 @@ public:
     Q_INVOKABLE void standAt(double lat, double lon, int fixes);
     // How often the log holds a value for a field: what is really kept, past every view model.
     Q_INVOKABLE int changes() const;
+    // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
+    Q_INVOKABLE QQuickWindow* openWindow(
+        int width, int height, const QString& route = {}, const QString& subject = {});
     Q_INVOKABLE QString folder() const { return m_folder.path(); }
 
 private:
@@ -48,4 +56,5 @@ private:
     bool m_begun = true;
     int m_logs = 0;
     std::unique_ptr<duskrow::app::App> m_app;
+    std::unique_ptr<QObject> m_window; // gone before the app it shows
 };
