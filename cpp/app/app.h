@@ -6,7 +6,7 @@
 
 #include "app/device_settings.h"
 #include "app/session.h"
-#include "app/setup_view_model.h"
+#include "app/setup/setup_view_model.h"
 #include "app/start_view_model.h"
 
 namespace duskrow::app {

@@ -92,6 +92,7 @@ FocusScope {
 
     ScreenFrame {
         id: frame
+        objectName: "setupFrame"
         anchors.fill: parent
         focus: true
         title: root.model.title

@@ -129,10 +129,12 @@ SetupPage {
             objectName: "seededDay"
             label: qsTr("Seeded on")
             hint: qsTr("Not needed; it helps to foresee the crop stage.")
+            emptyAllowed: true
             day: root.model.site.seededDay
             today: root.model.site.today
             Layout.fillWidth: true
             onEdited: day => root.model.site.seededDay = day
+            onCleared: root.model.site.seededDay = ""
         }
     }
 

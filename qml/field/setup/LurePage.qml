@@ -41,10 +41,12 @@ SetupPage {
         id: expiry
         objectName: "lureExpiry"
         label: qsTr("Use by, on the packet")
+        emptyAllowed: true
         day: root.trap.lureExpiry
         today: root.trap.today
         Layout.fillWidth: true
         onEdited: day => root.trap.lureExpiry = day
+        onCleared: root.trap.lureExpiry = ""
     }
 
     NoticeBar {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_outlook.h"
+#include "app/setup/setup_outlook.h"
 
-#include "app/setup_part.h"
+#include "app/setup/setup_part.h"
 #include "domain/rules/protocol_rules.h"
 #include "text/amounts.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_stake.h"
+#include "app/setup/setup_stake.h"
 
 #include "text/amounts.h"
 #include "text/code_names.h"

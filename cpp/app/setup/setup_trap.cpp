@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_trap.h"
+#include "app/setup/setup_trap.h"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_view_model.h"
+#include "app/setup/setup_view_model.h"
 
 #include <QJsonDocument>
 #include <QUrl>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_around.h"
+#include "app/setup/setup_around.h"
 
 #include <cmath>
 

@@ -3,11 +3,11 @@
 
 #include "app/device_settings.h"
 #include "app/place_view_model.h"
-#include "app/setup_around.h"
-#include "app/setup_outlook.h"
-#include "app/setup_site.h"
-#include "app/setup_stake.h"
-#include "app/setup_trap.h"
+#include "app/setup/setup_around.h"
+#include "app/setup/setup_outlook.h"
+#include "app/setup/setup_site.h"
+#include "app/setup/setup_stake.h"
+#include "app/setup/setup_trap.h"
 #include "app/view_model.h"
 
 namespace duskrow::app {

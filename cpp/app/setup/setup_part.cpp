@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_part.h"
+#include "app/setup/setup_part.h"
 
 #include <algorithm>
 

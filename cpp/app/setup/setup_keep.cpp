@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "app/setup_view_model.h"
+#include "app/setup/setup_view_model.h"
 #include "store/photos.h"
 
 namespace duskrow::app {

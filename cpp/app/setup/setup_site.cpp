@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/setup_site.h"
+#include "app/setup/setup_site.h"
 
 #include <algorithm>
 

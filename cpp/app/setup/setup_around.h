@@ -3,7 +3,7 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "app/setup_part.h"
+#include "app/setup/setup_part.h"
 #include "domain/rules/placement.h"
 
 namespace duskrow::app {
