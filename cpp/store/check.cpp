@@ -2,6 +2,7 @@
 #include "store/check.h"
 
 #include <SQLiteCpp/Backup.h>
+#include <sqlite3.h>
 
 #include "domain/log/change.h"
 #include "store/sqlite_error.h"
@@ -14,10 +15,15 @@ namespace {
 
 void readLog(SQLite::Database& database, CheckReport& report)
 {
-    SQLite::Statement log(database, "SELECT body FROM change");
+    SQLite::Statement log(
+        database, "SELECT body, id, seq, record FROM change JOIN stream ON local=stream ORDER BY local, seq");
     while (log.executeStep()) {
         ++report.changes;
-        if (!readChange(log.getColumn(0).getString())) ++report.unreadable;
+        const auto change = readChange(log.getColumn(0).getString());
+        // The bytes say of themselves which change they are: a row that was altered no longer agrees.
+        if (!change || uuidOf(log.getColumn(1)).bytes != change->ref.stream
+            || log.getColumn(2).getInt64() != change->ref.seq || uuidOf(log.getColumn(3)) != change->record)
+            ++report.unreadable;
     }
     report.gaps =
         database
@@ -44,12 +50,12 @@ Result<CheckReport> checkStore(const std::string& path)
     if (*kind == FileKind::Absent) return Error{ErrorCode::StoreMissing, {path}};
     auto database = openReader(path, {});
     if (!database) return database.error();
-    return guarded<CheckReport>(path, [&] {
+    return guarded<CheckReport>(path, [&]() -> Result<CheckReport> {
         CheckReport report;
         report.integrity = (*database)->execAndGet("PRAGMA integrity_check").getString();
         SQLite::Database copy(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         SQLite::Backup backup(copy, **database);
-        backup.executeStep();
+        if (backup.executeStep() != SQLITE_DONE) return Error{ErrorCode::StoreBusy, {path}};
         readLog(copy, report);
         report.tablesEqual = refoldsEqual(copy);
         return report;

@@ -10,7 +10,7 @@ namespace duskrow::store {
 struct CheckReport {
     std::string integrity; // SQLite's own verdict; "ok" when sound
     std::int64_t changes = 0;
-    std::int64_t unreadable = 0; // changes whose bytes are no change any more
+    std::int64_t unreadable = 0; // changes whose bytes are no change any more, or another one
     std::int64_t gaps = 0; // missing numbers within streams
     bool tablesEqual = false; // the current tables are what the log comes to
 

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <sqlite3.h>
 
 #include "migrations.gen.h"
 #include "store/sqlite_error.h"
@@ -30,25 +31,31 @@ std::uint32_t bigEndian(const std::array<char, 100>& header, std::size_t at)
     return number;
 }
 
-const char* nameOrDefault(const std::string& vfs)
-{
-    return vfs.empty() ? nullptr : vfs.c_str();
-}
-
 } // namespace
+
+bool hasContent(const std::string& path)
+{
+    std::error_code failure;
+    const auto size = std::filesystem::file_size(path, failure);
+    return !failure && size > 0;
+}
 
 Result<FileKind> inspectFile(const std::string& path)
 {
     std::error_code failure;
     const auto size = std::filesystem::file_size(path, failure);
-    if (failure) {
-        if (!std::filesystem::exists(path)) return FileKind::Absent;
+    if (failure && failure != std::errc::no_such_file_or_directory)
         return Error{ErrorCode::FileUnreadable, {path}, failure.message()};
+    if (failure || size == 0) {
+        // A kill during creation leaves nothing or an empty file. SQLite would delete a log without its
+        // store, and that log may hold what is nowhere else.
+        if (hasContent(path + "-wal"))
+            return Error{ErrorCode::StoreDamaged, {path}, "a log without its store"};
+        return FileKind::Absent;
     }
-    // A kill during creation leaves an empty file, or the header still in the log beside it.
-    if (size == 0) return FileKind::Absent;
     std::array<char, 100> header{};
     std::ifstream file(path, std::ios::binary);
+    if (!file.is_open()) return Error{ErrorCode::FileUnreadable, {path}};
     if (!file.read(header.data(), header.size())) {
         if (size >= header.size()) return Error{ErrorCode::FileUnreadable, {path}};
         return Error{ErrorCode::StoreNotOurs, {path}};
@@ -57,7 +64,7 @@ Result<FileKind> inspectFile(const std::string& path)
     const auto version = static_cast<std::int32_t>(bigEndian(header, 60));
     const std::uint32_t owner = bigEndian(header, 68);
     // One page holds no table yet: a file whose creation was cut short. Anything else unnamed is not ours.
-    const bool isUnfinished = owner == 0 && version == 0 && bigEndian(header, 28) <= 1;
+    const bool isUnfinished = owner == 0 && version == 0 && bigEndian(header, 28) == 1;
     if (owner != applicationId && !isUnfinished) return Error{ErrorCode::StoreNotOurs, {path}};
     if (version > newestVersion) return Error{ErrorCode::StoreNewer, {path}};
     return version == newestVersion ? FileKind::Current : FileKind::Older;
@@ -66,8 +73,8 @@ Result<FileKind> inspectFile(const std::string& path)
 Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& path, const std::string& vfs)
 {
     return guarded<std::unique_ptr<SQLite::Database>>(path, [&] {
-        auto database = std::make_unique<SQLite::Database>(
-            path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 5000, nameOrDefault(vfs));
+        auto database =
+            std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 5000, vfs);
         // A fault-injecting VFS has no shared memory; exclusive locking lets WAL work without it.
         if (!vfs.empty()) database->exec("PRAGMA locking_mode=EXCLUSIVE");
         database->exec("PRAGMA journal_mode=WAL");
@@ -85,8 +92,8 @@ Result<std::unique_ptr<SQLite::Database>> openReader(const std::string& path, co
 {
     return guarded<std::unique_ptr<SQLite::Database>>(path, [&] {
         // Not OPEN_READONLY: a reader of a WAL file may have to create the shared memory beside it.
-        auto database =
-            std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, 5000, nameOrDefault(vfs));
+        auto database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, 5000, vfs);
+        leaveAsItIs(*database);
         database->exec("PRAGMA query_only=ON");
         database->exec("PRAGMA wal_autocheckpoint=0");
         database->exec("PRAGMA trusted_schema=OFF");
@@ -95,12 +102,35 @@ Result<std::unique_ptr<SQLite::Database>> openReader(const std::string& path, co
     });
 }
 
+void leaveAsItIs(SQLite::Database& database)
+{
+    sqlite3_db_config(database.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+}
+
+namespace {
+
+// inspectFile sees the header on the disk only; the newest header may still stand in the log beside it.
+Result<int> versionOf(SQLite::Database& database, const std::string& path)
+{
+    const int version = database.execAndGet("PRAGMA user_version").getInt();
+    const auto owner = static_cast<std::uint32_t>(database.execAndGet("PRAGMA application_id").getInt());
+    const bool isEmpty = database.execAndGet("SELECT count(*) FROM sqlite_schema").getInt() == 0;
+    if (owner != applicationId && !(owner == 0 && isEmpty)) return Error{ErrorCode::StoreNotOurs, {path}};
+    if (version > newestVersion) return Error{ErrorCode::StoreNewer, {path}};
+    if (version < 0 || (version == 0) != isEmpty)
+        return Error{ErrorCode::StoreDamaged, {path}, "version " + std::to_string(version)};
+    return version;
+}
+
+} // namespace
+
 Result<Done> migrate(SQLite::Database& database, const std::string& path)
 {
-    return guarded<Done>(path, [&] {
-        const int version = database.execAndGet("PRAGMA user_version").getInt();
-        if (version >= newestVersion) return Done{};
-        for (int next = version; next < newestVersion; ++next) {
+    return guarded<Done>(path, [&]() -> Result<Done> {
+        const auto version = versionOf(database, path);
+        if (!version) return version.error();
+        if (*version == newestVersion) return Done{};
+        for (int next = *version; next < newestVersion; ++next) {
             SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
             database.exec(migrations[next]);
             database.exec("PRAGMA application_id=" + std::to_string(applicationId));

@@ -3,7 +3,8 @@
 
 #include <SQLiteCpp/Transaction.h>
 #include <cstring>
-#include <nlohmann/json.hpp>
+
+#include "domain/log/value_json.h"
 
 namespace duskrow::store {
 
@@ -45,17 +46,20 @@ std::string newerText(const std::map<std::string, Value>& newer)
 {
     if (newer.empty()) return {};
     nlohmann::json object = nlohmann::json::object();
-    for (const auto& [name, value] : newer) {
-        if (const auto* flag = std::get_if<bool>(&value))
-            object[name] = *flag;
-        else if (const auto* number = std::get_if<std::int64_t>(&value))
-            object[name] = *number;
-        else if (const auto* raw = std::get_if<RawJson>(&value))
-            object[name] = nlohmann::json::parse(raw->text, nullptr, false);
-        else
-            object[name] = textOf(value);
-    }
-    return object.dump();
+    for (const auto& [name, value] : newer) object[name] = jsonOf(value);
+    return canonicalText(object);
+}
+
+// Everything that decides which values a column takes: a new code or a wider bound lets values in that stood
+// in `newer` before.
+std::string declarationOf(const Field& field)
+{
+    std::string all(field.name);
+    for (const int part : {static_cast<int>(field.type), static_cast<int>(field.merge), int{field.indexed}})
+        all += '/' + std::to_string(part);
+    all += '/' + std::to_string(field.low) + '/' + std::to_string(field.high);
+    for (const std::string_view code : field.codes) all += '/' + std::string(code);
+    return all;
 }
 
 Folded foldBodies(const std::vector<std::string>& bodies)
@@ -121,9 +125,7 @@ std::string CurrentTables::declarationHash()
     std::string all = std::to_string(tableForm);
     for (const RecordKind* kind : recordKinds()) {
         all += '\n' + std::string(kind->name);
-        for (const Field& field : kind->fields)
-            all += ' ' + std::string(field.name) + '/' + columnType(field.type) + '/'
-                + std::to_string(static_cast<int>(field.merge)) + (field.indexed ? "i" : "");
+        for (const Field& field : kind->fields) all += ' ' + declarationOf(field);
     }
     return formatHex(hashOf(all));
 }
@@ -132,15 +134,6 @@ bool CurrentTables::isStale() const
 {
     SQLite::Statement query(m_database, "SELECT value FROM setting WHERE key='declaration'");
     return !query.executeStep() || query.getColumn(0).getString() != declarationHash();
-}
-
-SQLite::Statement& CurrentTables::statement(const std::string& sql)
-{
-    auto& held = m_statements[sql];
-    if (!held) held = std::make_unique<SQLite::Statement>(m_database, sql);
-    held->reset();
-    held->clearBindings();
-    return *held;
 }
 
 void CurrentTables::create()
@@ -153,7 +146,7 @@ void CurrentTables::create()
     for (const std::string& name : old) m_database.exec("DROP TABLE " + name);
 
     for (const RecordKind* kind : recordKinds()) {
-        std::string sql = "CREATE TABLE " + tableOf(*kind) + " (id BLOB PRIMARY KEY, site BLOB";
+        std::string sql = "CREATE TABLE " + tableOf(*kind) + " (id BLOB PRIMARY KEY";
         for (const Field& field : kind->fields)
             sql += ", " + std::string(field.name) + ' ' + columnType(field.type);
         m_database.exec(sql + ", newer TEXT, brought_back INTEGER) STRICT, WITHOUT ROWID");
@@ -202,49 +195,44 @@ void CurrentTables::put(const Folded& folded)
 {
     const RecordKind* kind = findKind(folded.kind);
     if (!kind) return;
-    std::string sql = "INSERT OR REPLACE INTO " + tableOf(*kind) + " (id,site," + columnsOf(*kind)
-        + ",newer,brought_back) VALUES (?,?";
+    std::string sql = "INSERT OR REPLACE INTO " + tableOf(*kind) + " (id," + columnsOf(*kind)
+        + ",newer,brought_back) VALUES (?";
     for (std::size_t i = 0; i < kind->fields.size() + 2; ++i) sql += ",?";
-    SQLite::Statement& insert = statement(sql + ')');
+    Running insert = m_statements.prepared(sql + ')');
 
     std::map<std::string, Value> newer = folded.values;
     int at = 1;
     const std::string id = blobOf(folded.record);
-    insert.bind(at++, id.data(), static_cast<int>(id.size()));
-    const std::string site = blobOf(folded.site);
-    if (folded.site.isNil())
-        insert.bind(at++);
-    else
-        insert.bind(at++, site.data(), static_cast<int>(site.size()));
+    insert->bind(at++, id.data(), static_cast<int>(id.size()));
     for (const Field& field : kind->fields) {
         const auto found = newer.find(std::string(field.name));
-        const bool holds = found != newer.end() && checkValue(field, found->second);
-        bindValue(insert, at++, field.type, holds ? found->second : Value{});
+        const bool holds = found != newer.end() && canHold(field, found->second);
+        bindValue(*insert, at++, field.type, holds ? found->second : Value{});
         if (holds) newer.erase(found);
     }
     std::erase_if(newer, [](const auto& entry) { return isEmpty(entry.second); });
     const std::string text = newerText(newer);
     if (text.empty())
-        insert.bind(at++);
+        insert->bind(at++);
     else
-        insert.bind(at++, text);
-    insert.bind(at, folded.broughtBack ? 1 : 0);
-    insert.exec();
+        insert->bind(at++, text);
+    insert->bind(at, folded.broughtBack ? 1 : 0);
+    insert->exec();
     putDifferences(folded);
 }
 
 void CurrentTables::putDifferences(const Folded& folded)
 {
     const std::string id = blobOf(folded.record);
-    SQLite::Statement& clear = statement("DELETE FROM now_difference WHERE record=?");
-    clear.bind(1, id.data(), static_cast<int>(id.size()));
-    clear.exec();
+    Running clear = m_statements.prepared("DELETE FROM now_difference WHERE record=?");
+    clear->bind(1, id.data(), static_cast<int>(id.size()));
+    clear->exec();
     for (const Difference& difference : folded.differences) {
-        SQLite::Statement& insert = statement("INSERT INTO now_difference VALUES (?,?,?)");
-        insert.bind(1, id.data(), static_cast<int>(id.size()));
-        insert.bind(2, folded.kind);
-        insert.bind(3, difference.field);
-        insert.exec();
+        Running insert = m_statements.prepared("INSERT INTO now_difference VALUES (?,?,?)");
+        insert->bind(1, id.data(), static_cast<int>(id.size()));
+        insert->bind(2, folded.kind);
+        insert->bind(3, difference.field);
+        insert->exec();
     }
 }
 

@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <SQLiteCpp/Database.h>
-#include <SQLiteCpp/Statement.h>
 #include <functional>
-#include <map>
-#include <memory>
 
 #include "domain/log/fold.h"
+#include "store/statements.h"
 
 namespace duskrow::store {
 
@@ -18,7 +15,7 @@ using Progress = std::function<bool(std::int64_t done, std::int64_t all)>;
 // They can be dropped at any time; nothing is kept only here.
 class CurrentTables {
 public:
-    explicit CurrentTables(SQLite::Database& database) : m_database(database) { }
+    explicit CurrentTables(SQLite::Database& database) : m_database(database), m_statements(database) { }
 
     // A hash over every declaration: when it differs from the file's, the tables are made anew.
     static std::string declarationHash();
@@ -36,13 +33,12 @@ public:
 private:
     void create();
     void putDifferences(const domain::Folded& folded);
-    SQLite::Statement& statement(const std::string& sql);
 
     SQLite::Database& m_database;
-    std::map<std::string, std::unique_ptr<SQLite::Statement>> m_statements;
+    Statements m_statements;
 };
 
-// The table of a kind, and its columns in the order of the declaration (without id, site, newer,
+// The table of a kind, and its columns in the order of the declaration (without id, newer,
 // brought_back).
 std::string tableOf(const domain::RecordKind& kind);
 std::string columnsOf(const domain::RecordKind& kind);

@@ -11,43 +11,61 @@ using namespace duskrow::domain;
 
 namespace {
 
-std::int64_t localNumber(SQLite::Database& database, const StreamId& stream)
+void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
 {
-    const std::string blob(reinterpret_cast<const char*>(stream.data()), stream.size());
-    SQLite::Statement insert(database, "INSERT OR IGNORE INTO stream (id) VALUES (?)");
-    insert.bind(1, blob.data(), static_cast<int>(blob.size()));
-    insert.exec();
-    SQLite::Statement query(database, "SELECT local FROM stream WHERE id=?");
-    query.bind(1, blob.data(), static_cast<int>(blob.size()));
-    query.executeStep();
-    return query.getColumn(0).getInt64();
+    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
 }
 
-std::vector<Change> changesOfRecord(SQLite::Statement& query, const Uuid& record)
+// The field whose text takes most room in a change that is too large to be read again.
+Error tooLong(const Edit& edit)
 {
-    std::vector<Change> changes;
-    const std::string id = blobOf(record);
-    query.reset();
-    query.bind(1, id.data(), static_cast<int>(id.size()));
-    while (query.executeStep())
-        if (auto change = readChange(query.getColumn(0).getString())) changes.push_back(std::move(*change));
-    query.reset();
-    return changes;
+    std::string field = edit.kind;
+    std::size_t most = 0;
+    for (const auto& [name, value] : edit.fields)
+        if (const auto* text = std::get_if<std::string>(&value); text && text->size() > most) {
+            most = text->size();
+            field = name;
+        }
+    return Error{ErrorCode::TooLong, {field, std::to_string(mostChangeBytes / 2)}};
 }
 
 } // namespace
 
 LogWriter::LogWriter(SQLite::Database& database, std::string path, Uuid programme, StreamKey key)
     : m_database(database), m_path(std::move(path)), m_programme(programme), m_key(std::move(key)),
-      m_tables(database)
+      m_tables(database), m_statements(database)
 {
 }
 
-Change LogWriter::appended(const Edit& edit, const Batch& batch, std::int64_t seq)
+LogWriter::Tail LogWriter::readTail()
 {
-    std::vector<Change> changes = changesOfRecord(*m_ofRecord, edit.record);
+    Running add = m_statements.prepared("INSERT OR IGNORE INTO stream (id) VALUES (?)");
+    bindBytes(*add, 1, m_key.stream);
+    add->exec();
+    Running query = m_statements.prepared("SELECT local, coalesce((SELECT max(seq) FROM change "
+                                          "WHERE stream=local), 0) FROM stream WHERE id=?");
+    bindBytes(*query, 1, m_key.stream);
+    query->executeStep();
+    return {query->getColumn(0).getInt64(), query->getColumn(1).getInt64()};
+}
+
+std::vector<Change> LogWriter::changesOf(const Uuid& record)
+{
+    std::vector<Change> changes;
+    Running query = m_statements.prepared("SELECT body FROM change WHERE record=?");
+    bindBytes(*query, 1, record.bytes);
+    while (query->executeStep())
+        if (auto change = readChange(query->getColumn(0).getString())) changes.push_back(std::move(*change));
+    return changes;
+}
+
+Result<ChangeRef> LogWriter::append(const Edit& edit, const Batch& batch, const Tail& tail)
+{
+    std::vector<Change> changes = changesOf(edit.record);
+    const Folded before = changes.empty() ? Folded{} : fold(changes);
+    if (!changes.empty() && before.kind != edit.kind) return Error{ErrorCode::RecordMissing, {edit.kind}};
     Change change{.programme = m_programme,
-        .ref = {m_key.stream, seq},
+        .ref = {m_key.stream, tail.seq},
         .author = batch.author,
         .kind = edit.kind,
         .record = edit.record,
@@ -56,50 +74,42 @@ Change LogWriter::appended(const Edit& edit, const Batch& batch, std::int64_t se
         .offset = batch.offset,
         .fields = {},
         .saw = {}};
-    const Folded before = changes.empty() ? Folded{} : fold(changes);
     for (const auto& [field, value] : edit.fields) change.fields[field] = {value, baseOf(before, field)};
     if (edit.fields.contains("withdrawn") && !changes.empty()) change.saw = allSeen(before);
 
     const std::string body = canonicalJson(change);
-    const std::string id = blobOf(edit.record);
-    m_insert->reset();
-    m_insert->bind(1, m_localStream);
-    m_insert->bind(2, seq);
-    m_insert->bind(3, id.data(), static_cast<int>(id.size()));
-    m_insert->bind(4, body);
-    m_insert->exec();
+    if (body.size() > mostChangeBytes) return tooLong(edit);
+    Running insert = m_statements.prepared("INSERT INTO change VALUES (?,?,?,?)");
+    insert->bind(1, tail.local);
+    insert->bind(2, tail.seq);
+    bindBytes(*insert, 3, edit.record.bytes);
+    insert->bindNoCopy(4, body);
+    insert->exec();
 
-    changes.push_back(change);
+    const ChangeRef ref = change.ref;
+    changes.push_back(std::move(change));
     m_tables.put(fold(changes));
-    return change;
+    return ref;
 }
 
 Result<Kept> LogWriter::keep(const Batch& batch)
 {
     for (const Edit& edit : batch.edits)
         if (const auto checked = checkEdit(edit); !checked) return checked.error();
-    return guarded<Kept>(m_path, [&] {
+    return guarded<Kept>(m_path, [&]() -> Result<Kept> {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
-        if (m_localStream == 0) {
-            m_insert.emplace(m_database, "INSERT INTO change VALUES (?,?,?,?)");
-            m_ofRecord.emplace(m_database, "SELECT body FROM change WHERE record=?");
-            m_localStream = localNumber(m_database, m_key.stream);
-        }
-        SQLite::Statement last(m_database, "SELECT coalesce(max(seq),0) FROM change WHERE stream=?");
-        last.bind(1, m_localStream);
-        last.executeStep();
-        std::int64_t seq = last.getColumn(0).getInt64();
+        Tail tail = m_tail ? *m_tail : readTail();
         Kept kept;
         for (const Edit& edit : batch.edits) {
             if (edit.fields.empty()) continue;
-            kept.changes.push_back(appended(edit, batch, ++seq).ref);
+            ++tail.seq;
+            const auto ref = append(edit, batch, tail);
+            if (!ref) return ref.error();
+            kept.changes.push_back(*ref);
         }
-        if (batch.draftDone) {
-            SQLite::Statement drop(m_database, "DELETE FROM draft WHERE key=?");
-            drop.bind(1, *batch.draftDone);
-            drop.exec();
-        }
+        if (batch.draftDone) deleteDraft(*batch.draftDone);
         transaction.commit();
+        m_tail = tail; // only now: what is rolled back was never numbered
         return kept;
     });
 }
@@ -107,10 +117,10 @@ Result<Kept> LogWriter::keep(const Batch& batch)
 Result<Done> LogWriter::saveDraft(const std::string& key, const std::string& body)
 {
     return guarded<Done>(m_path, [&] {
-        SQLite::Statement save(m_database, "INSERT OR REPLACE INTO draft VALUES (?,?)");
-        save.bind(1, key);
-        save.bind(2, body);
-        save.exec();
+        Running save = m_statements.prepared("INSERT OR REPLACE INTO draft VALUES (?,?)");
+        save->bind(1, key);
+        save->bind(2, body);
+        save->exec();
         return Done{};
     });
 }
@@ -118,11 +128,16 @@ Result<Done> LogWriter::saveDraft(const std::string& key, const std::string& bod
 Result<Done> LogWriter::dropDraft(const std::string& key)
 {
     return guarded<Done>(m_path, [&] {
-        SQLite::Statement drop(m_database, "DELETE FROM draft WHERE key=?");
-        drop.bind(1, key);
-        drop.exec();
+        deleteDraft(key);
         return Done{};
     });
+}
+
+void LogWriter::deleteDraft(const std::string& key)
+{
+    Running drop = m_statements.prepared("DELETE FROM draft WHERE key=?");
+    drop->bind(1, key);
+    drop->exec();
 }
 
 } // namespace duskrow::store

@@ -28,7 +28,10 @@ class LogWriter {
 public:
     LogWriter(SQLite::Database& database, std::string path, domain::Uuid programme, StreamKey key);
 
-    // Errors  those of checkEdit, before anything is written; DiskFull, DiskFailed ... with nothing changed
+    // Errors  those of checkEdit, before anything is written; TooLong when a change would be larger than can
+    // be
+    //         read again; RecordMissing when the id belongs to a record of another kind; DiskFull,
+    //         DiskFailed ...; nothing is changed by a keep that failed
     domain::Result<Kept> keep(const Batch& batch);
 
     domain::Result<domain::Done> saveDraft(const std::string& key, const std::string& body);
@@ -37,16 +40,23 @@ public:
     CurrentTables& tables() { return m_tables; }
 
 private:
-    domain::Change appended(const domain::Edit& edit, const Batch& batch, std::int64_t seq);
+    // Where the own stream ends.
+    struct Tail {
+        std::int64_t local = 0; // the stream's short number in this file
+        std::int64_t seq = 0;
+    };
+    Tail readTail();
+    std::vector<domain::Change> changesOf(const domain::Uuid& record);
+    domain::Result<domain::ChangeRef> append(const domain::Edit& edit, const Batch& batch, const Tail& tail);
+    void deleteDraft(const std::string& key);
 
     SQLite::Database& m_database;
     std::string m_path;
     domain::Uuid m_programme;
     StreamKey m_key;
     CurrentTables m_tables;
-    std::int64_t m_localStream = 0;
-    std::optional<SQLite::Statement> m_insert;
-    std::optional<SQLite::Statement> m_ofRecord;
+    Statements m_statements;
+    std::optional<Tail> m_tail;
 };
 
 } // namespace duskrow::store

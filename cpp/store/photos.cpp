@@ -3,9 +3,10 @@
 
 #include <filesystem>
 #include <fstream>
-#include <iterator>
+#include <optional>
 
 #include "domain/base/uuid.h"
+#include "store/durable_file.h"
 
 namespace duskrow::store {
 
@@ -14,6 +15,19 @@ namespace fs = std::filesystem;
 
 namespace {
 constexpr std::uintmax_t mostBytes = 32U * 1024 * 1024;
+
+// The bytes of a file; nothing when it cannot be read whole, is empty, or too large.
+std::optional<std::string> readWhole(const std::string& path)
+{
+    std::error_code failure;
+    const std::uintmax_t size = fs::file_size(path, failure);
+    if (failure || size == 0 || size > mostBytes) return std::nullopt;
+    std::ifstream source(path, std::ios::binary);
+    std::string bytes(size, '\0');
+    if (!source.read(bytes.data(), static_cast<std::streamsize>(size))) return std::nullopt;
+    return bytes;
+}
+
 } // namespace
 
 std::string photoPath(const std::string& storePath, const std::string& hash)
@@ -23,30 +37,13 @@ std::string photoPath(const std::string& storePath, const std::string& hash)
 
 Result<std::string> keepPhoto(const std::string& storePath, const std::string& sourcePath)
 {
-    std::error_code failure;
-    const std::uintmax_t size = fs::file_size(sourcePath, failure);
-    std::ifstream source(sourcePath, std::ios::binary);
-    if (failure || !source || size == 0 || size > mostBytes)
-        return Error{ErrorCode::PictureUnreadable, {sourcePath}};
-    const std::string bytes{std::istreambuf_iterator<char>(source), {}};
-    if (bytes.size() != size) return Error{ErrorCode::PictureUnreadable, {sourcePath}};
-
-    const std::string hash = formatHex(hashOf(bytes));
+    const auto bytes = readWhole(sourcePath);
+    if (!bytes) return Error{ErrorCode::PictureUnreadable, {sourcePath}};
+    std::string hash = formatHex(hashOf(*bytes));
     const std::string target = photoPath(storePath, hash);
-    if (fs::exists(target)) return hash;
-    const Error refused{ErrorCode::FileUnwritable, {target}};
-    fs::create_directories(fs::path(target).parent_path(), failure);
-    if (failure) return refused;
-    const std::string fresh = target + ".new";
-    std::ofstream file(fresh, std::ios::binary | std::ios::trunc);
-    file.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    file.close();
-    if (!file) {
-        fs::remove(fresh, failure);
-        return refused;
-    }
-    fs::rename(fresh, target, failure);
-    if (failure) return refused;
+    // A damaged copy under this name is replaced: the name says what its bytes must be.
+    if (readWhole(target) != bytes)
+        if (const auto kept = writeDurably(target, *bytes, Access::Everyone); !kept) return kept.error();
     return hash;
 }
 

@@ -116,8 +116,8 @@ Result<std::vector<Visit>> visitsForDue(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "outcome", "emptied", "pest", "state", "lure_there", "strip_there",
-            "moths_alive", "entrance_mm", "canopy_mm", "flowering_over"}});
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "state", "at_least",
+            "lure_there", "strip_there", "moths_alive", "entrance_mm", "canopy_mm", "flowering_over"}});
 }
 
 Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
@@ -125,8 +125,8 @@ Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "outcome", "emptied", "pest", "pest_low", "pest_high", "state",
-            "at_least"}});
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "unsure", "pest_low",
+            "pest_high", "state", "at_least"}});
 }
 
 Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season)

@@ -2,24 +2,16 @@
 #include "store/reader.h"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
+
+#include "domain/log/value_json.h"
 
 namespace duskrow::store {
 
 using namespace duskrow::domain;
 
 Reader::Reader(std::unique_ptr<SQLite::Database> database, std::string path)
-    : m_database(std::move(database)), m_path(std::move(path))
+    : m_database(std::move(database)), m_path(std::move(path)), m_statements(*m_database)
 {
-}
-
-SQLite::Statement& Reader::prepared(const std::string& sql)
-{
-    auto& held = m_statements[sql];
-    if (!held) held = std::make_unique<SQLite::Statement>(*m_database, sql);
-    held->reset();
-    held->clearBindings();
-    return *held;
 }
 
 void Reader::bindAll(SQLite::Statement& query, const std::vector<Value>& binds)
@@ -63,51 +55,49 @@ void Reader::readRow(SQLite::Statement& query, const Fields& fields, Record& rec
     if (newer.isNull()) return;
     const auto object = nlohmann::json::parse(newer.getString(), nullptr, false);
     if (!object.is_object()) return;
-    for (const auto& [name, value] : object.items()) {
-        if (value.is_boolean())
-            record.fromNewer[name] = value.get<bool>();
-        else if (value.is_number_integer())
-            record.fromNewer[name] = value.get<std::int64_t>();
-        else if (value.is_string())
-            record.fromNewer[name] = value.get<std::string>();
-        else
-            record.fromNewer[name] = RawJson{value.dump()};
-    }
+    for (const auto& [name, value] : object.items()) record.fromNewer[name] = valueOf(value);
 }
 
 Result<std::vector<Change>> Reader::changesOf(const Uuid& record)
 {
     return guarded<std::vector<Change>>(m_path, [&] {
-        SQLite::Statement& query = prepared("SELECT body FROM change WHERE record=? ORDER BY stream, seq");
-        bindAll(query, {formatUuid(record)});
+        Running query = m_statements.prepared("SELECT body FROM change WHERE record=? ORDER BY stream, seq");
+        bindAll(*query, {formatUuid(record)});
         std::vector<Change> changes;
-        while (query.executeStep())
-            if (auto change = readChange(query.getColumn(0).getString()))
+        while (query->executeStep())
+            if (auto change = readChange(query->getColumn(0).getString()))
                 changes.push_back(std::move(*change));
-        query.reset();
         return changes;
+    });
+}
+
+Result<std::optional<std::string>> Reader::oneText(const std::string& sql, const std::string& key)
+{
+    return guarded<std::optional<std::string>>(m_path, [&] {
+        Running query = m_statements.prepared(sql);
+        query->bind(1, key);
+        std::optional<std::string> text;
+        if (query->executeStep()) text = query->getColumn(0).getString();
+        return text;
     });
 }
 
 Result<std::optional<std::string>> Reader::draft(const std::string& key)
 {
-    return guarded<std::optional<std::string>>(m_path, [&]() -> std::optional<std::string> {
-        SQLite::Statement& query = prepared("SELECT body FROM draft WHERE key=?");
-        query.bind(1, key);
-        std::optional<std::string> body;
-        if (query.executeStep()) body = query.getColumn(0).getString();
-        query.reset();
-        return body;
-    });
+    return oneText("SELECT body FROM draft WHERE key=?", key);
+}
+
+Result<std::optional<std::string>> Reader::deviceSetting(const std::string& key)
+{
+    return oneText("SELECT value FROM setting WHERE key=?", "device/" + key);
 }
 
 Result<std::vector<std::string>> Reader::draftKeys()
 {
     return guarded<std::vector<std::string>>(m_path, [&] {
-        SQLite::Statement& query = prepared("SELECT key FROM draft ORDER BY key");
+        Running query = m_statements.prepared("SELECT key FROM draft ORDER BY key");
         std::vector<std::string> keys;
-        while (query.executeStep()) keys.push_back(query.getColumn(0).getString());
-        query.reset();
+        while (query->executeStep()) keys.push_back(query->getColumn(0).getString());
         return keys;
     });
 }
@@ -115,11 +105,9 @@ Result<std::vector<std::string>> Reader::draftKeys()
 Result<std::int64_t> Reader::countOfChanges()
 {
     return guarded<std::int64_t>(m_path, [&] {
-        SQLite::Statement& query = prepared("SELECT count(*) FROM change");
-        query.executeStep();
-        const std::int64_t count = query.getColumn(0).getInt64();
-        query.reset();
-        return count;
+        Running query = m_statements.prepared("SELECT count(*) FROM change");
+        query->executeStep();
+        return std::int64_t{query->getColumn(0).getInt64()};
     });
 }
 

@@ -28,11 +28,10 @@ public:
     {
         return guarded<std::vector<R>>(m_path, [&] {
             const auto fields = fieldsOf(domain::kindOf<R>(), wanted);
-            SQLite::Statement& query = prepared(sqlOf(domain::kindOf<R>(), fields, wanted));
-            bindAll(query, wanted.binds);
+            Running query = m_statements.prepared(sqlOf(domain::kindOf<R>(), fields, wanted));
+            bindAll(*query, wanted.binds);
             std::vector<R> records;
-            while (query.executeStep()) readRow(query, fields, records.emplace_back());
-            query.reset();
+            while (query->executeStep()) readRow(*query, fields, records.emplace_back());
             return records;
         });
     }
@@ -43,14 +42,12 @@ public:
 
     domain::Result<std::optional<std::string>> draft(const std::string& key);
     domain::Result<std::vector<std::string>> draftKeys();
+    domain::Result<std::optional<std::string>> deviceSetting(const std::string& key);
     domain::Result<std::int64_t> countOfChanges();
 
-    SQLite::Statement& prepared(const std::string& sql);
-    [[nodiscard]] const std::string& path() const { return m_path; }
-
-    static void bindAll(SQLite::Statement& query, const std::vector<domain::Value>& binds);
-
 private:
+    domain::Result<std::optional<std::string>> oneText(const std::string& sql, const std::string& key);
+    static void bindAll(SQLite::Statement& query, const std::vector<domain::Value>& binds);
     using Fields = std::vector<const domain::Field*>;
     static Fields fieldsOf(const domain::RecordKind& kind, const Selection& wanted);
     static std::string sqlOf(const domain::RecordKind& kind, const Fields& fields, const Selection& wanted);
@@ -58,7 +55,7 @@ private:
 
     std::unique_ptr<SQLite::Database> m_database;
     std::string m_path;
-    std::map<std::string, std::unique_ptr<SQLite::Statement>> m_statements;
+    Statements m_statements;
 };
 
 } // namespace duskrow::store

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "store/sqlite_error.h"
 
+#include <filesystem>
 #include <sqlite3.h>
 
 namespace duskrow::store {
@@ -8,9 +9,23 @@ namespace duskrow::store {
 using domain::Error;
 using domain::ErrorCode;
 
+namespace {
+
+bool hasNoRoom(const std::string& path)
+{
+    std::error_code failure;
+    const auto folder = std::filesystem::absolute(path, failure).parent_path();
+    const auto space = std::filesystem::space(folder, failure);
+    return !failure && space.available < 128U * 1024;
+}
+
+} // namespace
+
 Error toError(const SQLite::Exception& failure, const std::string& path)
 {
     const auto as = [&](ErrorCode code) { return Error{code, {path}, failure.what()}; };
+    // A full disk shows as another fault where SQLite maps files into memory or the system writes late.
+    if ((failure.getErrorCode() & 0xFF) == SQLITE_IOERR && hasNoRoom(path)) return as(ErrorCode::DiskFull);
     switch (failure.getErrorCode() & 0xFF) {
     case SQLITE_FULL:
         return as(ErrorCode::DiskFull);
@@ -21,9 +36,13 @@ Error toError(const SQLite::Exception& failure, const std::string& path)
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return as(ErrorCode::StoreBusy);
+    // A file that is not ours is told by its header before SQLite sees it; what SQLite finds strange after
+    // that, a table that is not there included, is damage.
     case SQLITE_NOTADB:
-        return as(ErrorCode::StoreNotOurs);
     case SQLITE_CORRUPT:
+    case SQLITE_ERROR:
+    case SQLITE_CONSTRAINT:
+    case SQLITE_MISMATCH:
         return as(ErrorCode::StoreDamaged);
     default:
         return as(ErrorCode::DiskFailed);

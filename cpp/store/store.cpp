@@ -48,12 +48,23 @@ Result<Done> checkAfterUncleanEnd(SQLite::Database& database, const std::string&
     });
 }
 
+// What stands in the way of making a store here, said before anything is made.
+Result<Done> checkPlace(const std::string& path, bool mayCreate)
+{
+    if (!mayCreate) return Error{ErrorCode::StoreMissing, {path}};
+    std::error_code failure;
+    const auto folder = std::filesystem::absolute(path, failure).parent_path();
+    if (!std::filesystem::is_directory(folder, failure)) return Error{ErrorCode::FileUnwritable, {path}};
+    return Done{};
+}
+
 Result<Uuid> programmeOf(SQLite::Database& database, const std::string& path)
 {
     return guarded<Uuid>(path, [&]() -> Result<Uuid> {
         const std::string held = setting(database, "programme");
         if (const auto id = parseUuid(held)) return *id;
-        if (!held.empty()) return Error{ErrorCode::StoreDamaged, {path}, "programme id"};
+        const bool isNew = database.execAndGet("SELECT count(*) FROM stream").getInt() == 0;
+        if (!held.empty() || !isNew) return Error{ErrorCode::StoreDamaged, {path}, "programme id"};
         const Uuid id =
             newId(std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now()));
         putSetting(database, "programme", formatUuid(id));
@@ -66,22 +77,25 @@ Result<Uuid> programmeOf(SQLite::Database& database, const std::string& path)
 Result<StreamKey> ownKey(
     SQLite::Database& database, const std::string& path, const std::string& folder, const Uuid& programme)
 {
-    auto key = loadOrMakeKey(folder, programme);
-    if (!key) return key.error();
+    auto found = loadKey(folder, programme);
+    if (!found) return found.error();
     const auto held = guarded<std::string>(path, [&] { return setting(database, "install_token"); });
     if (!held) return held.error();
-    if (!held->empty() && *held != key->installToken) {
-        key = makeKey(folder, programme);
-        if (!key) return key.error();
-    }
-    if (*held != key->installToken) {
-        const auto stored = guarded<Done>(path, [&] {
-            putSetting(database, "install_token", key->installToken);
-            return Done{};
-        });
-        if (!stored) return stored.error();
-    }
+    if (*found && (*found)->installToken == *held) return std::move(**found);
+    auto key = makeKey(folder, programme);
+    if (!key) return key.error();
+    const auto stored = guarded<Done>(path, [&] {
+        putSetting(database, "install_token", key->installToken);
+        return Done{};
+    });
+    if (!stored) return stored.error();
     return key;
+}
+
+bool stands(const std::string& path)
+{
+    std::error_code failure;
+    return std::filesystem::exists(path, failure);
 }
 
 Result<Done> refreshTables(SQLite::Database& database, const std::string& path, const Progress& progress)
@@ -99,19 +113,24 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
 {
     const auto kind = inspectFile(path);
     if (!kind) return kind.error();
-    if (*kind == FileKind::Absent && !how.mayCreate) return Error{ErrorCode::StoreMissing, {path}};
-    const bool endedUncleanly = *kind != FileKind::Absent && std::filesystem::exists(path + "-wal");
+    if (*kind == FileKind::Absent)
+        if (const auto place = checkPlace(path, how.mayCreate); !place) return place.error();
 
     Parts parts;
     auto lock = takeLock(path);
     if (!lock) return lock.error();
     parts.lock = std::move(*lock);
+    const bool endedUncleanly = hasContent(path + "-wal");
     auto database = openWriter(path, how.vfs);
     if (!database) return database.error();
     parts.database = std::move(*database);
-    if (endedUncleanly)
-        if (const auto sound = checkAfterUncleanEnd(*parts.database, path); !sound) return sound.error();
-    if (const auto migrated = migrate(*parts.database, path); !migrated) return migrated.error();
+    // A file that is refused here stays as it is, with the log beside it.
+    const auto sound = endedUncleanly ? checkAfterUncleanEnd(*parts.database, path) : Result<Done>(Done{});
+    const auto migrated = sound ? migrate(*parts.database, path) : sound;
+    if (!migrated) {
+        leaveAsItIs(*parts.database);
+        return migrated.error();
+    }
     const auto programme = programmeOf(*parts.database, path);
     if (!programme) return programme.error();
     parts.programme = *programme;
@@ -173,6 +192,7 @@ void Store::post(std::function<void()> job)
 
 void Store::keep(Batch batch, Answer answer)
 {
+    sealDrafts();
     post([this, batch = std::move(batch), answer = std::move(answer)] { answer(m_writer->keep(batch)); });
 }
 
@@ -184,35 +204,58 @@ Result<Kept> Store::keepNow(Batch batch)
     return answer.get();
 }
 
+// What is saved after this must also be written after it, and no longer joins a draft that waits before it.
+void Store::sealDrafts()
+{
+    const std::lock_guard guard(m_mutex);
+    m_waitingDrafts.clear();
+}
+
 void Store::saveDraft(const std::string& key, std::string body, Saved answer)
 {
+    std::shared_ptr<WaitingDraft> waiting;
     bool isFirst = false;
     {
         const std::lock_guard guard(m_mutex);
-        auto [waiting, inserted] = m_waitingDrafts.try_emplace(key);
-        isFirst = inserted;
-        waiting->second.body = std::move(body);
-        if (answer) waiting->second.answers.push_back(std::move(answer));
+        auto& held = m_waitingDrafts[key];
+        isFirst = !held;
+        if (isFirst) held = std::make_shared<WaitingDraft>();
+        waiting = held;
+        waiting->body = std::move(body);
+        if (answer) waiting->answers.push_back(std::move(answer));
     }
     if (!isFirst) return;
-    post([this, key] {
-        WaitingDraft draft;
+    post([this, key, waiting] {
         {
             const std::lock_guard guard(m_mutex);
-            draft = std::move(m_waitingDrafts[key]);
-            m_waitingDrafts.erase(key);
+            const auto held = m_waitingDrafts.find(key);
+            if (held != m_waitingDrafts.end() && held->second == waiting) m_waitingDrafts.erase(held);
         }
-        const auto saved = m_writer->saveDraft(key, draft.body);
-        for (const Saved& waiting : draft.answers) waiting(saved);
+        const auto saved = m_writer->saveDraft(key, waiting->body);
+        for (const Saved& answered : waiting->answers) answered(saved);
     });
 }
 
 void Store::dropDraft(const std::string& key, Saved answer)
 {
+    sealDrafts();
     post([this, key, answer = std::move(answer)] {
         const auto dropped = m_writer->dropDraft(key);
         if (answer) answer(dropped);
     });
+}
+
+Result<Done> Store::saveSettingNow(const std::string& key, const std::string& value)
+{
+    std::promise<Result<Done>> promise;
+    auto answer = promise.get_future();
+    post([&] {
+        promise.set_value(guarded<Done>(m_path, [&] {
+            putSetting(*m_database, "device/" + key, value);
+            return Done{};
+        }));
+    });
+    return answer.get();
 }
 
 void Store::flush()
@@ -232,16 +275,14 @@ Result<std::unique_ptr<Reader>> Store::reader() const
 
 Result<std::string> setAside(const std::string& path)
 {
-    namespace fs = std::filesystem;
     for (int number = 1; number < 1000; ++number) {
         const std::string target = path + ".damaged-" + std::to_string(number);
-        if (fs::exists(target)) continue;
-        std::error_code failure;
-        fs::rename(path, target, failure);
-        if (failure) return Error{ErrorCode::FileUnwritable, {target}, failure.message()};
-        for (const char* beside : {"-wal", "-shm"})
-            if (fs::exists(path + beside)) fs::rename(path + beside, target + beside, failure);
-        if (failure) return Error{ErrorCode::FileUnwritable, {target}, failure.message()};
+        if (stands(target) || stands(target + "-wal")) continue;
+        for (const char* part : {"", "-wal", "-shm"}) {
+            std::error_code failure;
+            if (stands(path + part)) std::filesystem::rename(path + part, target + part, failure);
+            if (failure) return Error{ErrorCode::FileUnwritable, {target}, failure.message()};
+        }
         return target;
     }
     return Error{ErrorCode::FileUnwritable, {path}};

@@ -20,11 +20,13 @@ struct OpenHow {
 };
 
 // One programme in one file. Writing happens on a thread of its own, in the order asked; the answer comes on
-// that thread, after the commit. Only one Store, of the app or of the tool, may have a file open at a time.
+// that thread, after the commit; an answer must neither wait for the store nor end it. Only one Store, of the
+// app or of the tool, may have a file open at a time.
 class Store {
 public:
     // Errors  StoreMissing, StoreNotOurs, StoreNewer (the file is untouched in all three), StoreDamaged,
-    //         StoreBusy, StoreReadOnly, DiskFull, DiskFailed, KeyUnreadable
+    //         StoreBusy, StoreReadOnly, FileUnreadable, DiskFull, DiskFailed, KeyUnreadable; FileUnwritable
+    //         when the folder of a new store is not there
     static domain::Result<std::unique_ptr<Store>> open(const std::string& path, const OpenHow& how);
 
     ~Store();
@@ -39,6 +41,8 @@ public:
     using Saved = std::function<void(domain::Result<domain::Done>)>;
     void saveDraft(const std::string& key, std::string body, Saved answer = {});
     void dropDraft(const std::string& key, Saved answer = {});
+    // What this device remembers about the programme, e.g. which member holds it. Not part of the log.
+    domain::Result<domain::Done> saveSettingNow(const std::string& key, const std::string& value);
     void flush(); // waits until all that was asked is done
 
     domain::Result<std::unique_ptr<Reader>> reader() const;
@@ -58,6 +62,7 @@ private:
 
     static domain::Result<Parts> prepare(const std::string& path, const OpenHow& how);
     void post(std::function<void()> job);
+    void sealDrafts();
     void run();
 
     std::string m_path;
@@ -75,7 +80,7 @@ private:
         std::string body;
         std::vector<Saved> answers;
     };
-    std::map<std::string, WaitingDraft> m_waitingDrafts;
+    std::map<std::string, std::shared_ptr<WaitingDraft>> m_waitingDrafts;
     bool m_stopping = false;
     std::thread m_thread;
 };

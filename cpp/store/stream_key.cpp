@@ -6,6 +6,8 @@
 #include <fstream>
 #include <sodium.h>
 
+#include "store/durable_file.h"
+
 namespace duskrow::store {
 
 using namespace duskrow::domain;
@@ -42,43 +44,33 @@ StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const Uuid& pro
 Result<StreamKey> makeKey(const std::string& folder, const Uuid& programme)
 {
     const auto path = keyPath(folder, programme);
-    const Error refused{ErrorCode::KeyUnreadable, {path.string()}};
-    std::error_code failure;
-    std::filesystem::create_directories(folder, failure);
-    if (failure || sodium_init() < 0) return refused;
-
+    if (sodium_init() < 0) return Error{ErrorCode::KeyUnreadable, {path.string()}};
     std::array<std::uint8_t, 32> seed{};
     std::array<std::uint8_t, 16> token{};
     randombytes_buf(seed.data(), seed.size());
     randombytes_buf(token.data(), token.size());
 
-    // Permissions are narrowed while the file is still empty, and the old key stays until the new one is
-    // whole.
-    const auto fresh = std::filesystem::path(path.string() + ".new");
-    std::ofstream file(fresh, std::ios::trunc);
-    std::filesystem::permissions(
-        fresh, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write, failure);
-    if (failure) return refused;
-    file << formatHex(seed) << '\n' << formatHex(token) << '\n';
-    file.close();
-    if (!file) return refused;
-    std::filesystem::rename(fresh, path, failure);
-    if (failure) return refused;
+    const auto kept = writeDurably(path, formatHex(seed) + '\n' + formatHex(token) + '\n', Access::OwnerOnly);
+    if (!kept && kept.error().code == ErrorCode::DiskFull) return kept.error();
+    if (!kept) return Error{ErrorCode::KeyUnreadable, {path.string()}, kept.error().detail};
     return keyFromSeed(seed, formatHex(token), programme);
 }
 
-Result<StreamKey> loadOrMakeKey(const std::string& folder, const Uuid& programme)
+Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& programme)
 {
     const auto path = keyPath(folder, programme);
-    if (!std::filesystem::exists(path)) return makeKey(folder, programme);
+    std::error_code failure;
+    if (std::filesystem::status(path, failure).type() == std::filesystem::file_type::not_found)
+        return std::optional<StreamKey>{};
     std::ifstream file(path);
     std::string seedText;
     std::string token;
     std::array<std::uint8_t, 32> seed{};
-    if (!std::getline(file, seedText) || !std::getline(file, token) || token.size() != 32
-        || !parseHex(seedText, seed))
+    std::array<std::uint8_t, 16> tokenBytes{};
+    if (!std::getline(file, seedText) || !std::getline(file, token) || !parseHex(seedText, seed)
+        || !parseHex(token, tokenBytes))
         return Error{ErrorCode::KeyUnreadable, {path.string()}};
-    return keyFromSeed(seed, token, programme);
+    return std::optional<StreamKey>{keyFromSeed(seed, token, programme)};
 }
 
 Uuid newId(Instant now)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "domain/log/change.h"
@@ -16,12 +17,15 @@ struct StreamKey {
     std::array<std::uint8_t, 32> seed{}; // of the Ed25519 key pair
 };
 
-// Reads the key of a programme from its file in `folder`, or makes one (mode 0600).
+// Reads the key of a programme from its file in `folder`; nothing when there is none yet.
 //
-// Errors  KeyUnreadable {path} when the file cannot be read, written, or is damaged
-domain::Result<StreamKey> loadOrMakeKey(const std::string& folder, const domain::Uuid& programme);
+// Errors  KeyUnreadable {path} when the file is there and cannot be read, or is damaged
+domain::Result<std::optional<StreamKey>> loadKey(const std::string& folder, const domain::Uuid& programme);
 
-// Replaces the key: the store was copied or restored from elsewhere.
+// Makes a key (mode 0600), in the place of one that was there: the store is new, or was copied or restored
+// from elsewhere.
+//
+// Errors  KeyUnreadable {path} when it cannot be written; DiskFull
 domain::Result<StreamKey> makeKey(const std::string& folder, const domain::Uuid& programme);
 
 // The stream a public key stands for in a programme.

@@ -24,8 +24,14 @@ struct Moment {
     std::chrono::minutes offset{0};
 };
 
-constexpr Instant instantFromMs(std::int64_t ms) { return Instant{std::chrono::milliseconds{ms}}; }
-constexpr std::int64_t toMs(Instant at) { return at.time_since_epoch().count(); }
+constexpr Instant instantFromMs(std::int64_t ms)
+{
+    return Instant{std::chrono::milliseconds{ms}};
+}
+constexpr std::int64_t toMs(Instant at)
+{
+    return at.time_since_epoch().count();
+}
 
 constexpr LocalDay dayOf(int year, unsigned month, unsigned day)
 {
@@ -35,7 +41,10 @@ constexpr LocalDay dayOf(Instant at, std::chrono::minutes offset)
 {
     return LocalDay{std::chrono::floor<std::chrono::days>(at + offset).time_since_epoch()};
 }
-constexpr Nights nightsBetween(LocalDay from, LocalDay to) { return Nights{(to - from).count()}; }
+constexpr Nights nightsBetween(LocalDay from, LocalDay to)
+{
+    return Nights{(to - from).count()};
+}
 constexpr int yearOf(LocalDay day)
 {
     return static_cast<int>(std::chrono::year_month_day{day}.year());

@@ -7,8 +7,12 @@
 
 namespace duskrow::domain {
 
-// Parses JSON that may come from anybody: nothing when it is malformed, repeats a key, or nests deeper than
-// `depth`. The depth is refused by the tokenizer, before memory is spent on it.
-std::optional<nlohmann::json> parseBounded(std::string_view text, int depth);
+enum class Numbers { WholeOnly, Any };
+
+// Parses JSON that may come from anybody: nothing when it is malformed, repeats a key, holds a NUL or a whole
+// number beyond 64 bits with sign, or nests deeper than `depth`. Reading stops at the first of these, before
+// memory is spent on the rest.
+std::optional<nlohmann::json> parseBounded(
+    std::string_view text, std::size_t depth, Numbers numbers = Numbers::Any);
 
 } // namespace duskrow::domain

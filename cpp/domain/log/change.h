@@ -38,6 +38,8 @@ struct Change {
     std::vector<ChangeRef> saw; // all versions seen; written when the change withdraws or settles
 };
 
+inline constexpr std::size_t mostChangeBytes = 64 * 1024;
+
 // "<stream in hex>.<number>"
 std::string formatRef(const ChangeRef& ref);
 std::optional<ChangeRef> parseRef(std::string_view text);
@@ -47,8 +49,8 @@ std::string canonicalJson(const Change& change);
 
 // Reads the bytes of a change. Keys of a newer version are passed over here; the log keeps the bytes.
 //
-// Errors  ChangeMalformed {what} when it is no JSON, is deeper than 16, larger than 64 KiB, holds a
-//         float in a known place, or lacks a needed key
+// Errors  ChangeMalformed {what} when it is no JSON, repeats a key, is deeper than 16, larger than 64 KiB,
+//         holds a float, a NUL or a number beyond 64 bits, lacks a needed key, or cites itself
 Result<Change> readChange(std::string_view bytes);
 
 } // namespace duskrow::domain

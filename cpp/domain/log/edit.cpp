@@ -32,6 +32,7 @@ Result<Done> checkEdit(const Edit& edit)
 {
     const RecordKind* kind = findKind(edit.kind);
     if (!kind) return Error{ErrorCode::UnknownCode, {"kind", edit.kind}};
+    if (edit.record.isNil()) return Error{ErrorCode::RecordMissing, {edit.kind}};
     for (const auto& [name, value] : edit.fields) {
         const Field* field = kind->find(name);
         if (!field) return Error{ErrorCode::UnknownCode, {edit.kind, name}};

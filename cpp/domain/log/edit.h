@@ -42,7 +42,7 @@ Edit withdrawal(const R& record, const Uuid& site, std::string reason)
 
 // Whether every value of an edit may be kept.
 //
-// Errors  those of checkValue; UnknownCode when the kind itself is unknown
+// Errors  those of checkValue; UnknownCode when the kind or a field is unknown; RecordMissing without an id
 Result<Done> checkEdit(const Edit& edit);
 
 } // namespace duskrow::domain

@@ -58,7 +58,9 @@ void pickValues(Folded& folded)
 void weighWithdrawal(Folded& folded, const std::map<ChangeRef, const Change*>& changes)
 {
     const auto found = folded.values.find(std::string(withdrawnField));
-    if (found == folded.values.end() || isEmpty(found->second)) return;
+    if (found == folded.values.end()) return;
+    if (found->second == Value{std::string()}) found->second = Value{}; // no reason at all: it stands
+    if (isEmpty(found->second)) return;
     std::set<ChangeRef> seen;
     for (const Head& head : folded.heads.at(std::string(withdrawnField))) {
         seen.insert(head.ref);

@@ -35,7 +35,7 @@ struct Folded {
 // heads(field) = the changes that set it, less those that another change cites as its base. This is a pure
 // function of the set of changes: order, repetition and batches cannot matter, and clocks order nothing.
 //
-// changes  all of one record, in any order, repeats allowed; at least one
+// changes  all of one record, in any order, repeats allowed; at least one; one reference names one change
 Folded fold(std::span<const Change> changes);
 
 // The versions a person sees when looking at a record now: what a new change must cite.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "domain/base/utf8.h"
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -41,16 +42,21 @@ Result<Done> checkInteger(const Field& field, std::int64_t number)
         {std::string(field.name), std::to_string(field.low), std::to_string(field.high)}};
 }
 
+// Whether a text has the form that its field asks for.
+bool isOfForm(const Field& field, const std::string& text)
+{
+    if (field.type == FieldType::Id) return parseUuid(text).has_value();
+    if (field.type == FieldType::Code)
+        return std::find(field.codes.begin(), field.codes.end(), text) != field.codes.end();
+    return true;
+}
+
 Result<Done> checkText(const Field& field, const std::string& text)
 {
-    if (field.type == FieldType::Day) {
-        const auto day = parseDay(text);
-        if (!day) return day.error();
-        return Done{};
-    }
-    if (field.type == FieldType::Code
-        && std::find(field.codes.begin(), field.codes.end(), text) == field.codes.end())
-        return Error{ErrorCode::UnknownCode, {std::string(field.name), text}};
+    if (!isReadableText(text)) return Error{ErrorCode::ChangeMalformed, {std::string(field.name)}};
+    if (field.type == FieldType::Day && !parseDay(text))
+        return Error{ErrorCode::NotADay, {text, std::string(field.name)}};
+    if (!isOfForm(field, text)) return Error{ErrorCode::UnknownCode, {std::string(field.name), text}};
     if (static_cast<std::int64_t>(text.size()) > field.high)
         return Error{ErrorCode::TooLong, {std::string(field.name), std::to_string(field.high)}};
     return Done{};
@@ -79,10 +85,16 @@ Result<Done> checkValue(const Field& field, const Value& value)
     return wrongType;
 }
 
+bool canHold(const Field& field, const Value& value)
+{
+    if (field.type == FieldType::Text) return isEmpty(value) || std::holds_alternative<std::string>(value);
+    return checkValue(field, value).has_value();
+}
+
 void assign(const RecordKind& kind, Record& record, const std::string& field, const Value& value)
 {
     const Field* known = kind.find(field);
-    if (known && known->set(record, value))
+    if (known && canHold(*known, value) && known->set(record, value))
         record.fromNewer.erase(field);
     else if (isEmpty(value))
         record.fromNewer.erase(field);

@@ -61,8 +61,13 @@ const RecordKind& kindOf();
 
 // Whether a value may be kept in a field.
 //
-// Errors  OutOfRange, TooLong, NotADay, UnknownCode, NotANumber with the field's name
+// Errors  OutOfRange, TooLong, UnknownCode {field ...}; NotADay {what was typed, field}; NotANumber {field}
+//         when the value is of another type; ChangeMalformed {field} when a text is no UTF-8 or holds a NUL
 Result<Done> checkValue(const Field& field, const Value& value);
+
+// Whether a record of this version can hold a value without changing it. Wider than checkValue: a text that
+// is longer than people may type (two joined remarks, a newer version's limit) is held all the same.
+bool canHold(const Field& field, const Value& value);
 
 // Writes a value into a record; what the record cannot hold goes to `fromNewer`.
 void assign(const RecordKind& kind, Record& record, const std::string& field, const Value& value);

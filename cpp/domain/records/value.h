@@ -7,7 +7,7 @@
 
 namespace duskrow::domain {
 
-// JSON of a form this version does not know, kept byte for byte.
+// JSON of a form this version does not know: canonical text, so that it is passed on byte for byte.
 struct RawJson {
     std::string text;
     auto operator<=>(const RawJson&) const = default;

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// One row for each place and page. A page is handed the id of what it is about and its view model, and asks to go
+// elsewhere by signals.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.App
+import Duskrow.Desk
+import Duskrow.Field
+import Duskrow.Parts
+
+QtObject {
+    id: root
+
+    required property App app
+    readonly property list<string> placeKeys: ["today"]
+    readonly property list<string> placeLabels: [qsTr("Today")]
+
+    signal opened(string route, string subject)
+    signal replaced(string route, string subject)
+    signal placeWanted(string key)
+    signal left
+
+    readonly property Component closed: Component {
+        ScreenFrame {
+            title: qsTr("The store could not be opened")
+            canGoBack: false
+            NoticeBar {
+                objectName: "closedWhy"
+                kind: "caution"
+                text: root.app.trouble
+                Layout.fillWidth: true
+            }
+            pinned: [
+                PlainButton {
+                    objectName: "setAside"
+                    visible: root.app.canSetAside
+                    text: qsTr("Keep it aside and begin a new one")
+                    Layout.fillWidth: true
+                    onClicked: root.app.setAsideAndOpen()
+                },
+                ActButton {
+                    objectName: "tryAgain"
+                    text: qsTr("Try again")
+                    Layout.fillWidth: true
+                    onClicked: root.app.open()
+                }
+            ]
+        }
+    }
+
+    readonly property Component start: Component {
+        Start {
+            model: root.app.start()
+        }
+    }
+
+    readonly property Component today: Component {
+        Today {}
+    }
+
+    function place(key: string): Component {
+        switch (key) {
+        default:
+            return root.today;
+        }
+    }
+
+    function page(route: string): Component {
+        switch (route) {
+        default:
+            console.error("no page", route);
+            return root.closed;
+        }
+    }
+}

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: MIT
+#include "world.h"
+
+#include <QFile>
+#include <QQmlComponent>
+#include <QQmlEngine>
+#include <QTextStream>
+
+#include <cmath>
+
+#include "domain/records/visit.h"
+
+using namespace duskrow;
+using namespace duskrow::domain;
+
+namespace {
+
+QString nmeaAngle(double degrees, int width, const char* positive, const char* negative)
+{
+    const double size = std::abs(degrees);
+    const double minutes = (size - std::floor(size)) * 60.0;
+    return QStringLiteral("%1%2,%3")
+        .arg(static_cast<int>(size), width, 10, QLatin1Char('0'))
+        .arg(minutes, 8, 'f', 5, QLatin1Char('0'))
+        .arg(QLatin1String(degrees >= 0 ? positive : negative));
+}
+
+QString sentence(const QString& body)
+{
+    unsigned sum = 0;
+    for (const QChar c : body) sum ^= c.unicode();
+    return QStringLiteral("$%1*%2\r\n").arg(body).arg(sum, 2, 16, QLatin1Char('0')).toUpper();
+}
+
+} // namespace
+
+World::~World() = default;
+
+QQuickWindow* World::openWindow(int width, int height, const QString& route, const QString& subject)
+{
+    m_window.reset();
+    QQmlComponent component(qmlEngine(this), QUrl(QStringLiteral("qrc:/qt/qml/Duskrow/Shell/Main.qml")));
+    m_window.reset(
+        component.createWithInitialProperties({{QStringLiteral("app"), QVariant::fromValue(m_app.get())},
+            {QStringLiteral("width"), width}, {QStringLiteral("height"), height}}));
+    auto* window = qobject_cast<QQuickWindow*>(m_window.get());
+    if (!window) qFatal("the window could not be made: %s", qPrintable(component.errorString()));
+    QQmlEngine::setObjectOwnership(window, QQmlEngine::CppOwnership);
+    if (!route.isEmpty())
+        QMetaObject::invokeMethod(window, "open", Q_ARG(QString, route), Q_ARG(QString, subject));
+    return window;
+}
+
+void World::componentComplete()
+{
+    start();
+    if (!m_begun) return;
+    Programme programme;
+    programme.id = m_app->session()->store().programme();
+    programme.name = "Willow bend";
+    programme.invented = true;
+    Season season;
+    const LocalDay day = *parseDay(m_today.toStdString());
+    season.id = seasonId(programme.id, yearOf(day));
+    season.year = yearOf(day);
+    season.weekStart = 1;
+    season.countDay = 1;
+    season.graceDays = 1;
+    season.reportDay = 2;
+    season.reportMinute = 720;
+    ProtocolUse use;
+    use.id = protocolUseId(programme.id, season.id, "bertha-armyworm");
+    use.season = season.id;
+    use.pest = "bertha-armyworm";
+    Member me;
+    me.id = m_app->session()->newId();
+    me.name = m_member.toStdString();
+    me.role = Role::Grower;
+    District district;
+    district.id = m_app->session()->newId();
+    district.name = "Heron ridge";
+    keep({creation(programme, {}), creation(season, {}), creation(use, {}), creation(me, {}),
+        creation(district, {})});
+    if (!m_app->session()->setMe(me.id)) qFatal("the member could not be kept");
+    Q_EMIT m_app->stateChanged();
+}
+
+void World::start()
+{
+    app::AppOptions options{.storePath = m_folder.filePath(QStringLiteral("programme.duskrow")),
+        .keyFolder = m_folder.filePath(QStringLiteral("keys")),
+        .settingsFile = m_folder.filePath(QStringLiteral("settings.ini")),
+        .positionLog = {},
+        .today = *parseDay(m_today.toStdString())};
+    m_app = std::make_unique<app::App>(options);
+}
+
+void World::restart()
+{
+    m_window.reset();
+    m_app.reset();
+    start();
+}
+
+void World::keep(std::vector<Edit> edits)
+{
+    const Moment now = m_app->session()->clock().now();
+    const auto& me = m_app->session()->me();
+    const auto kept = m_app->session()->store().keepNow({.author = me ? me->id : Uuid{},
+        .at = now.at,
+        .offset = now.offset,
+        .edits = std::move(edits),
+        .draftDone = {}});
+    if (!kept) qFatal("the world could not be made: %s", kept.error().detail.c_str());
+    m_app->session()->refresh();
+    Q_EMIT m_app->session()->changed();
+}
+
+QString World::addTrap(
+    const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon)
+{
+    Site site;
+    site.id = m_app->session()->newId();
+    site.season = m_app->session()->season()->id;
+    site.keeper = m_app->session()->me()->id;
+    site.name = siteName.toStdString();
+    site.crop = "canola";
+    Trap trap;
+    trap.id = m_app->session()->newId();
+    trap.site = site.id;
+    trap.season = site.season;
+    trap.tag = tag.toStdString();
+    trap.pest = "bertha-armyworm";
+    trap.protocolVersion = m_app->session()->protocol("bertha-armyworm")->version;
+    trap.trapType = m_app->session()->protocol("bertha-armyworm")->trapTypes.front().id;
+    trap.setDay = *parseDay(setDay.toStdString());
+    trap.latE7 = std::lround(lat * 1e7);
+    trap.lonE7 = std::lround(lon * 1e7);
+    trap.accuracy = Millimetres{5000};
+    trap.fixMethod = FixMethod::Satellite;
+    trap.entrance = Millimetres{1000};
+    trap.canopy = Millimetres{300};
+    trap.lureIn = true;
+    trap.stripIn = true;
+    keep({creation(site, site.id), creation(trap, site.id)});
+    return QString::fromStdString(formatUuid(trap.id));
+}
+
+QString World::addCount(const QString& trap, const QString& day, int moths)
+{
+    Visit visit;
+    visit.id = m_app->session()->newId();
+    visit.trap = *parseUuid(trap.toStdString());
+    visit.day = *parseDay(day.toStdString());
+    visit.atMs = toMs(Instant{visit.day->time_since_epoch() + std::chrono::hours{19}});
+    visit.offsetMin = 0;
+    visit.outcome = Outcome::Counted;
+    visit.pest = Moths{moths};
+    visit.emptied = true;
+    visit.state = TrapState::Fine;
+    keep({creation(visit, {})});
+    return QString::fromStdString(formatUuid(visit.id));
+}
+
+void World::standAt(double lat, double lon, int fixes)
+{
+    QFile file(m_folder.filePath(QStringLiteral("log%1.nmea").arg(++m_logs)));
+    if (!file.open(QIODevice::WriteOnly)) qFatal("the position log could not be written");
+    const QDate day = app::toQDate(*parseDay(m_today.toStdString()));
+    QTextStream out(&file);
+    for (int i = 0; i < fixes; ++i) {
+        const QString time = QTime(13, 30).addSecs(4 * i).toString(QStringLiteral("hhmmss.00"));
+        const QString place = nmeaAngle(lat, 2, "N", "S") + QLatin1Char(',') + nmeaAngle(lon, 3, "E", "W");
+        out << sentence(QStringLiteral("GPRMC,%1,A,%2,0.0,0.0,%3,,")
+                            .arg(time, place, day.toString(QStringLiteral("ddMMyy"))));
+        out << sentence(QStringLiteral("GPGGA,%1,%2,1,09,0.9,500.0,M,,M,,").arg(time, place));
+    }
+    out.flush();
+    m_app->settings()->setPositionLog(file.fileName());
+}
+
+int World::changes() const
+{
+    const auto count = m_app->session()->reader().countOfChanges();
+    return count ? static_cast<int>(*count) : -1;
+}

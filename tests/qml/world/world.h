@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QObject>
+#include <QQmlParserStatus>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+#include <QtQml/qqmlregistration.h>
+
+#include "app/app.h"
+
+// A world for one screen test: a fresh store in a temporary folder, standing on one day, with the app over
+// it.
+class World : public QObject, public QQmlParserStatus {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_INTERFACES(QQmlParserStatus)
+    Q_PROPERTY(QString today MEMBER m_today FINAL)
+    Q_PROPERTY(bool begun MEMBER m_begun FINAL) // a programme with one member, as after the first start
+    Q_PROPERTY(QString member MEMBER m_member FINAL)
+    Q_PROPERTY(duskrow::app::App* app READ app CONSTANT FINAL)
+
+public:
+    using QObject::QObject;
+    ~World() override;
+
+    void classBegin() override { }
+    void componentComplete() override;
+
+    [[nodiscard]] duskrow::app::App* app() const { return m_app.get(); }
+
+    // A site with one trap, set up on a day; gives the trap's id. Further fields are preset as a good set-up
+    // leaves them.
+    Q_INVOKABLE QString addTrap(
+        const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
+    // A count that emptied the trap; gives the visit's id.
+    Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
+    // Kills the app and opens the same store again, as after a crash.
+    Q_INVOKABLE void restart();
+    // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
+    Q_INVOKABLE void standAt(double lat, double lon, int fixes);
+    // How often the log holds a value for a field: what is really kept, past every view model.
+    Q_INVOKABLE int changes() const;
+    // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
+    Q_INVOKABLE QQuickWindow* openWindow(
+        int width, int height, const QString& route = {}, const QString& subject = {});
+    Q_INVOKABLE QString folder() const { return m_folder.path(); }
+
+private:
+    void start();
+    void keep(std::vector<duskrow::domain::Edit> edits);
+
+    QTemporaryDir m_folder;
+    QString m_today = QStringLiteral("2026-07-14");
+    QString m_member = QStringLiteral("Wren");
+    bool m_begun = true;
+    int m_logs = 0;
+    std::unique_ptr<duskrow::app::App> m_app;
+    std::unique_ptr<QObject> m_window; // gone before the app it shows
+};
