@@ -163,6 +163,9 @@ Result<District> Filling::run()
         const int year = yearOf(m_wanted.today) - static_cast<int>(ago);
         if (const auto kept = keepSeason(year); !kept) return kept.error();
     }
+    // The phone that the demo shows is the grower's.
+    const auto held = m_store.saveSettingNow("me", formatUuid(m_district.grower.id));
+    if (!held) return held.error();
     return m_district;
 }
 

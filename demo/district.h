@@ -27,7 +27,7 @@ struct District {
     std::int64_t visits = 0;
 };
 
-// Fills an empty store with the invented district.
+// Fills an empty store with the invented district. The device's member ("me") becomes the grower.
 //
 // Errors  OutOfRange for parameters out of bounds; StoreExists when the store holds a programme already;
 // those

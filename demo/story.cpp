@@ -14,7 +14,7 @@ using namespace duskrow::domain;
 namespace {
 
 // Several low years, then two or three bad ones; from the present season back.
-constexpr std::array cycle{1.25, 1.0, 0.6, 0.35, 0.3, 0.4, 0.9, 1.4};
+constexpr std::array cycle{1.25, 1.0, 0.7, 0.5, 0.35, 0.4, 0.9, 1.4};
 
 double wholeCatchOf(Dice& dice, const Keeper& keeper, const SeasonFrame& frame)
 {
@@ -53,39 +53,58 @@ Mishaps usualMishaps(Dice& dice)
     return mishaps;
 }
 
-// What the demo promises to show, on traps far enough apart to be met one by one.
-void addPromised(Mishaps& mishaps, std::size_t trap, const SeasonFrame& frame)
+// The first trap from a number on that stands in the outbreak, or outside it.
+std::size_t firstTrap(const Valley& valley, std::size_t from, bool inOutbreak)
 {
+    while (from < valley.keeperOfTrap.size()
+        && valley.keepers[valley.keeperOfTrap[from]].inOutbreak != inOutbreak)
+        ++from;
+    return from;
+}
+
+// What the demo promises to show, on traps far enough apart to be met one by one.
+void addPromised(Story& story, const Valley& valley, const SeasonFrame& frame)
+{
+    const std::size_t trap = story.number;
+    const bool isTenfold = frame.yearsAgo == 0 && trap == firstTrap(valley, 17, false);
+    if (frame.yearsAgo == 0) story.mishaps.badLure = trap == firstTrap(valley, 0, true);
     if (frame.yearsAgo > 1) return;
+    Mishaps promised;
     switch (trap) {
     case 3:
-        mishaps.unsureAt = 2;
+        promised.unsureAt = 2;
         break;
     case 5:
-        mishaps.lent = true;
+        promised.lent = true;
         break;
     case 7:
-        mishaps.lureChangedAt = 2;
+        promised.lureChangedAt = 2;
         break;
     case 9:
-        mishaps.noAccessAt = 2;
+        promised.noAccessAt = 2;
         break;
-    case 14:
-        mishaps.fallenAt = 2;
+    case 16:
+        promised.fallenAt = 2;
         break;
-    case 20:
-        mishaps.aliveAt = 2;
+    case 21:
+        promised.aliveAt = 2;
         break;
     default:
-        break;
+        if (!isTenfold) return;
+        promised.tenfoldAt = 4;
     }
+    promised.badLure = story.mishaps.badLure;
+    story.mishaps = promised;
+    story.setDay = seasonStart(frame.year) + std::chrono::days{1}; // in time, so that the visit is there
+    story.countLag = 0;
+    story.missesWeek = 0.0;
 }
 
 // The season of the grower whose phone is shown: one trap to count by the road, one that was forgotten for a
 // week and stands too low, one that catches little. This week's counts are still to come.
 void tellGrowers(Story& story, const SeasonFrame& frame)
 {
-    constexpr std::array catches{540.0, 230.0, 90.0};
+    constexpr std::array catches{700.0, 230.0, 90.0};
     constexpr std::array<Spot, 3> offsets{Spot{0.4, 0.2}, Spot{2.6, -1.9}, Spot{-1.1, 1.4}};
     if (frame.yearsAgo > 0) return;
     const std::size_t at = story.number;
@@ -104,15 +123,6 @@ void tellGrowers(Story& story, const SeasonFrame& frame)
         story.notSeenSince = weekStart - std::chrono::days{7};
         story.mishaps.neverRaised = true;
     }
-}
-
-// The first trap from a number on that stands in the outbreak, or outside it.
-std::size_t firstTrap(const Valley& valley, std::size_t from, bool inOutbreak)
-{
-    while (from < valley.keeperOfTrap.size()
-        && valley.keepers[valley.keeperOfTrap[from]].inOutbreak != inOutbreak)
-        ++from;
-    return from;
 }
 
 } // namespace
@@ -147,11 +157,7 @@ Story storyOf(const Valley& valley, const SeasonFrame& frame, std::size_t trap)
     story.crop = {
         dice.between(1000.0, 1300.0), dayOf(frame.year, 6, 28) + std::chrono::days{dice.whole(-4, 4)}};
     story.mishaps = usualMishaps(dice);
-    addPromised(story.mishaps, trap, frame);
-    if (frame.yearsAgo == 0) {
-        story.mishaps.badLure = trap == firstTrap(valley, 0, true);
-        if (trap == firstTrap(valley, 17, false)) story.mishaps.tenfoldAt = 3;
-    }
+    addPromised(story, valley, frame);
     if (trap < Valley::growersTraps) tellGrowers(story, frame);
     story.district = valley.districtAt(story.spot).id;
     return story;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demo/heavy_count.h"
 #include "demo/names.h"
 
 namespace duskrow::demo {
@@ -14,6 +15,7 @@ using std::chrono::days;
 namespace {
 
 constexpr double clumping = 5.0; // k of the weekly catches
+constexpr std::int64_t heavyCatch = 180; // moths; from here on parts of the catch are counted
 constexpr Millimetres stakeEnd{1400};
 
 Millimetres toFiveCentimetres(Millimetres height)
@@ -208,14 +210,18 @@ void TrapLife::count(Visit& visit, int number)
     double expected = m_story.wholeCatch * (m_summer.flightOver(day) - m_summer.flightOver(m_from));
     if (mishaps.badLure) expected *= 0.07;
     if (mishaps.fallenAt == number) expected *= 0.3;
-    // The wholes catches of the outbreak are given: with less clumping they come out as they were meant.
+    // The whole catches of the outbreak are given: with less clumping they come out as they were meant.
     const std::int64_t caught = m_dice.clumped(expected, m_story.keeper->inOutbreak ? 12.0 : clumping);
     visit.outcome = Outcome::Counted;
-    visit.pest = Moths{mishaps.tenfoldAt == number ? std::max<std::int64_t>(caught, 4) * 10 : caught};
+    if (caught >= heavyCatch) {
+        countByCups(visit, caught, m_dice);
+    } else {
+        visit.countMethod = CountMethod::Each;
+        visit.pest = Moths{mishaps.tenfoldAt == number ? std::max<std::int64_t>(caught, 4) * 10 : caught};
+    }
     visit.notIt = Moths{m_dice.poisson(1.5 * weeks)};
     visit.bees = Bees{m_dice.poisson(m_story.bees * weeks)};
     if (mishaps.unsureAt == number) visit.unsure = Moths{m_dice.whole(2, 4)};
-    visit.countMethod = CountMethod::Each;
     visit.emptied = true;
     m_from = day;
 }

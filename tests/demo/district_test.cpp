@@ -161,6 +161,7 @@ private Q_SLOTS:
         int couldNotCount = 0;
         int zeros = 0;
         int bees = 0;
+        int byCups = 0;
         for (const Season& season : taken(store::seasons(*reader)))
             for (const Trap& trap : taken(store::trapsOf(*reader, season.id)))
                 for (const Visit& visit : taken(store::visitsOf(*reader, trap.id))) {
@@ -172,12 +173,15 @@ private Q_SLOTS:
                     couldNotCount += visit.outcome == Outcome::CouldNotCount && visit.reason && !visit.pest;
                     zeros += visit.pest == Moths{0};
                     bees += visit.bees > Bees{0};
+                    byCups += visit.countMethod == CountMethod::Volume && visit.pestLow < visit.pest
+                        && visit.pest < visit.pestHigh;
                 }
         QVERIFY(longGaps >= 10);
         QVERIFY(fallen >= 1);
         QVERIFY(couldNotCount >= 1);
         QVERIFY(zeros >= 10);
         QVERIFY(bees >= 100);
+        QVERIFY(byCups >= 2);
     }
 
     void servicesSamplesAndLoansAreThere()
@@ -272,6 +276,7 @@ private Q_SLOTS:
     {
         QFETCH(QByteArray, today);
         demo::Parameters wanted = small(3);
+        wanted.seasons = 1;
         wanted.today = *parseDay(today.toStdString());
         const Filled filled(wanted);
         const auto reader = filled.reader();
