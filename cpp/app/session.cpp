@@ -54,6 +54,7 @@ void Session::refresh()
     const auto mine = valueOrTrouble(*this, m_reader->deviceSetting("me"));
     const auto id = mine ? parseUuid(*mine) : std::nullopt;
     if (!id) return;
+    m_author = *id;
     const auto members = store::members(*m_reader);
     if (!members) return Q_EMIT troubled(members.error());
     for (const Member& member : *members)
@@ -94,7 +95,7 @@ void Session::keep(
     std::vector<Edit> edits, const std::optional<QString>& draftDone, QObject* context, Answer answer)
 {
     const Moment now = m_clock.now();
-    store::Batch batch{.author = m_me ? m_me->id : Uuid{},
+    store::Batch batch{.author = m_author,
         .at = now.at,
         .offset = now.offset,
         .edits = std::move(edits),

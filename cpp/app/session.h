@@ -89,6 +89,7 @@ private:
     place::PositionSource& m_position;
     std::optional<domain::Programme> m_programme;
     std::optional<domain::Season> m_season;
+    domain::Uuid m_author; // whose name stands under what is kept; the member's own record may come with it
     std::optional<domain::Member> m_me;
     std::map<std::string, std::unique_ptr<domain::Protocol>> m_protocols;
     QThreadPool m_readers;

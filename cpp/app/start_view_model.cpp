@@ -93,11 +93,15 @@ void StartViewModel::begin()
     Q_EMIT checked();
     if (m_busy || !nameError().isEmpty() || !myNameError().isEmpty()) return;
     setBusy(true);
+    // The first changes already stand under the name of the member they make.
     const Uuid me = session().newId();
-    session().keep(edits(me), std::nullopt, this, [this, me](const Result<store::Kept>& kept) {
+    if (const auto saved = session().setMe(me); !saved) {
+        setBusy(false);
+        return tell(saved.error());
+    }
+    session().keep(edits(me), std::nullopt, this, [this](const Result<store::Kept>& kept) {
         setBusy(false);
         if (!kept) return tell(kept.error());
-        if (const auto saved = session().setMe(me); !saved) return tell(saved.error());
         clearTrouble();
         Q_EMIT begun();
     });

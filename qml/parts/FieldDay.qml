@@ -13,14 +13,15 @@ ColumnLayout {
     property string hint: ""
     property string error: ""
     property string complaint: ""
-    readonly property bool valid: root.complaint.length === 0
+    property bool unfinished: false
+    readonly property bool valid: root.complaint.length === 0 && !root.unfinished
     readonly property string words: root.spoken(root.day)
 
     signal edited(string day)
 
     // Noon in universal time, so that no zone and no summer time can move the day.
     function parse(text: string): date {
-        const match = /^([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})$/.exec(text.trim());
+        const match = /^([0-9]{4})-([0-9]{2})-([0-9]{2})$/.exec(text);
         if (!match)
             return new Date(NaN);
         const found = new Date(Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3]), 12));
@@ -41,14 +42,34 @@ ColumnLayout {
         if (root.today.length === 0)
             return full;
         const apart = Math.round((at.getTime() - root.parse(root.today).getTime()) / 86400000);
-        return apart === 0 ? qsTr("Today, %1").arg(full) : apart === -1 ? qsTr("Yesterday, %1").arg(full) : full;
+        if (apart === 0)
+            return qsTr("Today, %1").arg(full);
+        return apart === -1 ? qsTr("Yesterday, %1").arg(full) : full;
     }
 
     function take(text: string): void {
         const at = root.parse(text);
-        root.complaint = isNaN(at.getTime()) ? qsTr("A day is written as year-month-day, for example 2026-07-08.") : "";
-        if (root.valid)
+        const isDay = !isNaN(at.getTime());
+        root.unfinished = !isDay && /^([0-9]{0,4}|[0-9]{4}-[0-9]{0,2}|[0-9]{4}-[0-9]{2}-[0-9]?)$/.test(text);
+        root.complaint = isDay || root.unfinished ? "" : root.refusal();
+        if (isDay)
             root.edited(root.write(at));
+    }
+
+    function refusal(): string {
+        return qsTr("A day is written as year-month-day, for example 2026-07-08.");
+    }
+
+    // What was left half typed is said when the person goes on, not while they type.
+    function finish(): void {
+        if (root.unfinished)
+            root.complaint = root.refusal();
+    }
+
+    function settle(): void {
+        box.text = root.day;
+        root.complaint = "";
+        root.unfinished = false;
     }
 
     function stepBy(days: int): void {
@@ -57,19 +78,16 @@ ColumnLayout {
             at = root.parse(root.today);
         if (isNaN(at.getTime()))
             return;
-        root.complaint = "";
         root.edited(root.write(new Date(at.getTime() + days * 86400000)));
-        box.text = root.day;
+        root.settle();
     }
 
     spacing: Theme.gapTiny
-    // A day from outside replaces what stands in the box, unless it is only the echo of what is being typed.
+    // A day from outside replaces what stands in the box, unless it only echoes what is being typed.
     onDayChanged: {
         const typed = root.parse(box.text);
-        if (isNaN(typed.getTime()) || root.write(typed) !== root.day) {
-            box.text = root.day;
-            root.complaint = "";
-        }
+        if (isNaN(typed.getTime()) || root.write(typed) !== root.day)
+            root.settle();
     }
     Component.onCompleted: box.text = root.day
 
@@ -92,7 +110,8 @@ ColumnLayout {
         bad: !root.valid || root.error.length > 0
         inputMethodHints: Qt.ImhDate | Qt.ImhPreferNumbers
         Layout.fillWidth: true
-        onTyped: text => root.take(text)
+        onTyped: text => root.take(text.trim())
+        onFinished: root.finish()
         onStepped: direction => root.stepBy(direction)
     }
 
