@@ -69,7 +69,7 @@ void HistoryViewModel::refresh()
     m_isFound = true;
     readNames();
     const Folded now = fold(*changes);
-    m_site = now.site;
+    m_site = m_kind == "site" ? m_record : now.site;
     m_withdrawn = QString::fromStdString(textIn(now, "withdrawn"));
     nameIt(now);
     std::vector<Row> rows;
@@ -100,12 +100,21 @@ QString HistoryViewModel::nameOf(const Uuid& id) const
     return found == m_names.end() ? QString() : found->second;
 }
 
+Uuid HistoryViewModel::firstTrapAt(const Uuid& site)
+{
+    const auto traps = store::trapsAt(session().reader(), site);
+    if (!traps) tell(traps.error());
+    return traps && !traps->empty() ? traps->front().id : Uuid{};
+}
+
 void HistoryViewModel::nameIt(const Folded& now)
 {
-    m_trap = m_kind == "trap" ? m_record : idIn(now, "trap");
+    m_trap = m_kind == "trap" ? m_record : m_kind == "site" ? firstTrapAt(m_record) : idIn(now, "trap");
     const auto trap = store::trap(session().reader(), m_trap);
-    const auto site = store::site(session().reader(), m_site);
     if (!trap) return tell(trap.error());
+    if (*trap) m_pest = (*trap)->pest;
+    if (m_site.isNil() && *trap) m_site = (*trap)->site;
+    const auto site = store::site(session().reader(), m_site);
     if (!site) return tell(site.error());
     m_subtitle = *trap ? trapTitle(*site ? **site : Site{}, **trap) : QString();
     m_title = upperFirst(text::kindName(m_kind));
@@ -126,6 +135,8 @@ QString HistoryViewModel::lineOf(
 {
     const RecordKind& kind = *findKind(m_kind);
     const auto words = [&](const Value& value) {
+        const QString named = protocolWords(field, value);
+        if (!named.isEmpty()) return named;
         return text::valueWords(kind, field, value, [this](const Uuid& id) { return nameOf(id); });
     };
     QStringList before;
@@ -133,7 +144,7 @@ QString HistoryViewModel::lineOf(
         const bool wasSeen = std::find(set.base.begin(), set.base.end(), earlier.ref) != set.base.end();
         if (wasSeen && earlier.fields.contains(field)) before << words(earlier.fields.at(field).value);
     }
-    const QString name = upperFirst(text::fieldName(field));
+    const QString name = upperFirst(text::fieldName(m_kind, field));
     if (before.isEmpty()) return tr("%1: %2", "field and value").arg(name, words(set.value));
     //: field, value before, value after
     return tr("%1: %2 → %3").arg(name, before.join(tr(" and ")), words(set.value));
@@ -152,9 +163,26 @@ Row HistoryViewModel::rowOf(const Change& change, const std::vector<Change>& all
         row.detail = tr("corrected it");
     else
         row.detail = isEmpty(withdrawal->second.value) ? tr("let it stand again") : tr("withdrew it");
+    // In the order of the record's own table; what a newer version added comes last.
+    const RecordKind& kind = *findKind(m_kind);
+    for (const Field& field : kind.fields)
+        if (const auto set = change.fields.find(std::string(field.name)); set != change.fields.end())
+            if (text::isWorthReading(set->first)) row.flags << lineOf(set->first, set->second, all);
     for (const auto& [field, set] : change.fields)
-        if (text::isWorthReading(field)) row.flags << lineOf(field, set, all);
+        if (!kind.find(field)) row.flags << lineOf(field, set, all);
     return row;
+}
+
+// Ids that only a protocol has words for; empty for all others.
+QString HistoryViewModel::protocolWords(const std::string& field, const Value& value) const
+{
+    const auto* id = std::get_if<std::string>(&value);
+    if (!id || m_kind != "trap" || (field != "pest" && field != "trap_type")) return {};
+    const Protocol* protocol = session().protocol(field == "pest" ? *id : m_pest);
+    if (!protocol) return {};
+    if (field == "pest") return QString::fromStdString(protocol->name.in(Session::language()));
+    const TrapType* type = protocol->trapType(*id);
+    return type ? QString::fromStdString(type->name.in(Session::language())) : QString();
 }
 
 QString HistoryViewModel::warning() const
@@ -170,7 +198,9 @@ QString HistoryViewModel::correctRoute() const
 {
     if (!m_isFound || !m_withdrawn.isEmpty()) return {};
     if (m_kind == "visit") return QStringLiteral("visit");
-    if (m_kind == "trap" || m_kind == "service" || m_kind == "loan") return QStringLiteral("life");
+    if (m_kind == "site" && m_trap.isNil()) return {};
+    if (m_kind == "trap" || m_kind == "site" || m_kind == "service" || m_kind == "loan")
+        return QStringLiteral("life");
     if (m_kind == "sample" && !m_trap.isNil()) return QStringLiteral("samples");
     return {};
 }
@@ -178,8 +208,9 @@ QString HistoryViewModel::correctRoute() const
 QString HistoryViewModel::correctSubject() const
 {
     const QString id = QString::fromStdString(formatUuid(m_record));
-    if (m_kind == "sample") return QString::fromStdString(formatUuid(m_trap));
-    if (m_kind == "trap") return QStringLiteral("correct:") + id;
+    const QString trap = QString::fromStdString(formatUuid(m_trap));
+    if (m_kind == "sample") return trap;
+    if (m_kind == "trap" || m_kind == "site") return QStringLiteral("correct:") + trap;
     return QStringLiteral("edit:") + id;
 }
 

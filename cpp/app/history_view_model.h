@@ -54,6 +54,8 @@ private:
     void refresh();
     void readNames();
     void nameIt(const domain::Folded& now);
+    [[nodiscard]] domain::Uuid firstTrapAt(const domain::Uuid& site);
+    [[nodiscard]] QString protocolWords(const std::string& field, const domain::Value& value) const;
     [[nodiscard]] QString nameOf(const domain::Uuid& id) const;
     [[nodiscard]] Row rowOf(const domain::Change& change, const std::vector<domain::Change>& all) const;
     [[nodiscard]] QString lineOf(
@@ -64,6 +66,7 @@ private:
     domain::Uuid m_record;
     domain::Uuid m_site;
     domain::Uuid m_trap;
+    std::string m_pest;
     std::map<domain::Uuid, QString> m_names;
     QString m_title;
     QString m_subtitle;

@@ -19,6 +19,15 @@ QString fromProtocol(const LocalText& text)
     return QString::fromStdString(text.in(Session::language()));
 }
 
+// Breaks between its parts and nowhere else.
+QString breakingAtDots(QString text)
+{
+    const QString dot = QStringLiteral(" · ");
+    QStringList parts = text.split(dot);
+    for (QString& part : parts) part.replace(QLatin1Char(' '), QChar::Nbsp);
+    return parts.join(dot);
+}
+
 std::chrono::weekday weekStartOf(const Season& season)
 {
     const auto week = seasonWeekOf(season);
@@ -113,7 +122,7 @@ void SeasonViewModel::showVisits()
             withdrawn.push_back(std::move(row));
         } else if (caught != m_season.visits.cend() && caught->visit == visit.id) {
             row.besides = text::visitCatch(*caught);
-            row.detail = text::visitNumbers(*caught);
+            row.detail = breakingAtDots(text::visitNumbers(*caught));
             row.flags = text::visitFlags(*caught, visit, interval);
             ++caught;
             rows.push_back(std::move(row));
@@ -131,7 +140,7 @@ void SeasonViewModel::showWeeks()
     for (const WeekCatch& week : m_season.weeks)
         rows.push_back({.title = text::weekTitle(week.week),
             .besides = text::weekCatch(week),
-            .detail = text::weekNumbers(week),
+            .detail = breakingAtDots(text::weekNumbers(week)),
             .flags = text::weekFlags(week)});
     std::reverse(rows.begin(), rows.end());
     m_weeks.show(std::move(rows));
@@ -178,17 +187,32 @@ QString SeasonViewModel::total() const
 
 QStringList SeasonViewModel::meaning() const
 {
-    return {text::seasonCaption(m_season), text::flightWords(m_season, m_outlook)};
+    QStringList lines{text::seasonCaption(m_season)};
+    const QString flight = text::flightWords(m_season, m_outlook);
+    if (!flight.isEmpty()) lines << flight;
+    return lines;
 }
 
 QString SeasonViewModel::likely() const
 {
-    return m_outlook ? text::likelyRange(*m_outlook) : QString();
+    if (!m_outlook || !text::isCounted(m_season)) return {};
+    QStringList sentences{text::outlookReason(*m_outlook)};
+    const QString range = text::likelyRange(*m_outlook);
+    if (!range.isEmpty()) sentences.prepend(range[0].toUpper() + range.mid(1) + QLatin1Char('.'));
+    return sentences.join(QLatin1Char(' '));
 }
 
-QString SeasonViewModel::likelyReason() const
+QString SeasonViewModel::scouting() const
 {
-    return m_outlook ? text::outlookReason(*m_outlook) : QString();
+    if (!m_protocol || !m_protocol->scouting || m_year != yearOf(m_rules.today)) return {};
+    const auto after = m_protocol->scouting->startsAfterPeak.value;
+    if (!after) return {};
+    const auto& highest = m_season.flight.highest;
+    const bool isPast = m_season.flight.phase == FlightPhase::PastHighest;
+    if (!isPast || !highest)
+        return tr("Look for larvae about %n days after the peak.", nullptr, int(after->count()));
+    return tr("Highest catch about %1: look for larvae from about %2.")
+        .arg(text::shortDay(highest->middle()), text::shortDay(highest->middle() + *after));
 }
 
 QString SeasonViewModel::standing() const
@@ -239,11 +263,13 @@ QString SeasonViewModel::protocolLine() const
     return tr("By protocol version %1; the trap was set up by version %2").arg(used, setUpWith);
 }
 
-bool SeasonViewModel::canCount() const
+QString SeasonViewModel::next() const
 {
     const Trap& trap = m_records.trap;
-    return m_isFound && trap.withdrawn.empty() && !trap.endDay && !trap.endReason
-        && m_year == yearOf(m_rules.today);
+    if (!m_isFound || !trap.withdrawn.empty() || trap.endDay || trap.endReason) return {};
+    const bool isBehind =
+        m_year < yearOf(m_rules.today) || (m_rules.lastDay && m_rules.today > *m_rules.lastDay);
+    return isBehind ? QStringLiteral("takeDown") : QStringLiteral("count");
 }
 
 PictureHandle SeasonViewModel::chart(double width, double height, double textScale, int revision) const

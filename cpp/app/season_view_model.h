@@ -19,7 +19,7 @@ class SeasonViewModel : public ViewModel {
     Q_PROPERTY(QString total READ total NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList meaning READ meaning NOTIFY refreshed FINAL) // of the total
     Q_PROPERTY(QString likely READ likely NOTIFY refreshed FINAL)
-    Q_PROPERTY(QString likelyReason READ likelyReason NOTIFY refreshed FINAL)
+    Q_PROPERTY(QString scouting READ scouting NOTIFY refreshed FINAL)
     Q_PROPERTY(bool isPart READ isPart NOTIFY refreshed FINAL)
     Q_PROPERTY(QString standing READ standing NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList remarks READ remarks NOTIFY refreshed FINAL)
@@ -31,7 +31,7 @@ class SeasonViewModel : public ViewModel {
     Q_PROPERTY(QString protocolLine READ protocolLine NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList pairLabels READ pairLabels NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList pairTotals READ pairTotals NOTIFY refreshed FINAL)
-    Q_PROPERTY(bool canCount READ canCount NOTIFY refreshed FINAL)
+    Q_PROPERTY(QString next READ next NOTIFY refreshed FINAL) // "count", "takeDown" or nothing
     Q_PROPERTY(duskrow::app::RowList* visits READ visits CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::RowList* weeks READ weeks CONSTANT FINAL)
     Q_PROPERTY(int revision READ revision NOTIFY refreshed FINAL) // counts up with each change
@@ -44,7 +44,7 @@ public:
     [[nodiscard]] QString total() const;
     [[nodiscard]] QStringList meaning() const;
     [[nodiscard]] QString likely() const;
-    [[nodiscard]] QString likelyReason() const;
+    [[nodiscard]] QString scouting() const;
     [[nodiscard]] bool isPart() const { return m_season.standing == domain::SeasonStanding::PartOfFlight; }
     [[nodiscard]] QString standing() const;
     [[nodiscard]] QStringList remarks() const;
@@ -56,7 +56,7 @@ public:
     [[nodiscard]] QString protocolLine() const;
     [[nodiscard]] QStringList pairLabels() const { return m_pairLabels; }
     [[nodiscard]] QStringList pairTotals() const { return m_pairTotals; }
-    [[nodiscard]] bool canCount() const;
+    [[nodiscard]] QString next() const;
     [[nodiscard]] RowList* visits() { return &m_visits; }
     [[nodiscard]] RowList* weeks() { return &m_weeks; }
     [[nodiscard]] int revision() const { return m_revision; }

@@ -87,6 +87,11 @@ Result<std::optional<Sample>> sample(Reader& reader, const Uuid& id)
     return byId<Sample>(reader, id);
 }
 
+Result<std::vector<Trap>> trapsAt(Reader& reader, const Uuid& site)
+{
+    return reader.select<Trap>({.where = "site=?", .binds = {formatUuid(site)}});
+}
+
 Result<std::optional<Trap>> pairOf(Reader& reader, const Trap& trap)
 {
     if (trap.pairedWith.isNil())

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -155,13 +156,21 @@ QString failureWords(const Visit& visit)
 
 } // namespace
 
+bool isCounted(const TrapSeason& season)
+{
+    return std::any_of(season.visits.begin(), season.visits.end(),
+        [](const VisitCatch& caught) { return caught.count.has_value(); });
+}
+
 QString seasonTotal(const TrapSeason& season, const QLocale& locale)
 {
+    if (!isCounted(season)) return QStringLiteral("–");
     return season.isMinimum() ? atLeast(season.total, locale) : number(season.total.value(), locale);
 }
 
 QString seasonCaption(const TrapSeason& season)
 {
+    if (!isCounted(season)) return words(QT_TRANSLATE_NOOP("SeasonText", "no counts yet"));
     const bool one = season.total.value() == 1;
     switch (season.standing) {
     case SeasonStanding::Whole:
@@ -182,6 +191,7 @@ QString flightWords(const TrapSeason& season, const std::optional<SeasonOutlook>
 {
     if (season.standing == SeasonStanding::Whole)
         return words(QT_TRANSLATE_NOOP("SeasonText", "flight over"));
+    if (season.part.endedEarly || season.part.notCountedToEnd) return {};
     if (outlook && season.standing == SeasonStanding::SoFar) return partOver(*outlook);
     return phaseWords(season.flight.phase);
 }
@@ -324,9 +334,7 @@ QString weekNumbers(const WeekCatch& week, const QLocale& locale)
 QStringList weekFlags(const WeekCatch& week)
 {
     QStringList flags;
-    if (week.isDerived)
-        flags << words(
-            QT_TRANSLATE_NOOP("SeasonText", "derived: a count was shared out over its weeks by nights"));
+    if (week.isDerived) flags << words(QT_TRANSLATE_NOOP("SeasonText", "derived: shared out by nights"));
     if (week.isAtLeast) flags << words(QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed"));
     if (week.isProvisional) flags << words(QT_TRANSLATE_NOOP("SeasonText", "a question is open"));
     return flags;

@@ -14,7 +14,10 @@ namespace duskrow::text {
 
 // A trap's season in words, for screens and for the command line.
 
-// The one number: "259", "at least 140".
+// Whether any visit gave a count. Without one a season has no number, which is not zero.
+bool isCounted(const domain::TrapSeason& season);
+
+// The one number: "259", "at least 140"; a dash without a count.
 QString seasonTotal(const domain::TrapSeason& season, const QLocale& locale = {});
 
 // What that number is: "moths so far", "moths in the whole season", "moths, part of the flight only".
@@ -24,6 +27,7 @@ QString seasonCaption(const domain::TrapSeason& season);
 // show.
 //
 // outlook  by the day of the trap's last count
+// Empty when the trap's counts end before the flight does.
 QString flightWords(const domain::TrapSeason& season, const std::optional<domain::SeasonOutlook>& outlook);
 
 // "season likely 330 to 640"; empty when nobody can say.

@@ -102,8 +102,8 @@ ScreenFrame {
 
     Words {
         objectName: "likely"
-        visible: root.model.likelyReason.length > 0
-        text: (root.model.likely.length > 0 ? root.model.likely + ". " : "") + root.model.likelyReason
+        visible: text.length > 0
+        text: root.model.likely
         Layout.fillWidth: true
     }
 
@@ -126,6 +126,13 @@ ScreenFrame {
         }
     }
     // qmllint enable unqualified
+
+    Words {
+        objectName: "scouting"
+        visible: text.length > 0
+        text: root.model.scouting
+        Layout.fillWidth: true
+    }
 
     Words {
         objectName: "caution"
@@ -178,10 +185,17 @@ ScreenFrame {
     pinned: [
         ActButton {
             objectName: "countNow"
-            visible: root.model.canCount
+            visible: root.model.next === "count"
             text: qsTr("Count now")
             Layout.fillWidth: true
             onClicked: root.opened("visit", root.subject)
+        },
+        ActButton {
+            objectName: "takeDown"
+            visible: root.model.next === "takeDown"
+            text: qsTr("Take the trap down")
+            Layout.fillWidth: true
+            onClicked: root.opened("life", "end:" + root.subject)
         }
     ]
 }
