@@ -58,6 +58,24 @@ QtObject {
         Today {}
     }
 
+    readonly property Component season: Component {
+        TrapSeason {
+            id: seasonPage
+            model: root.app.season(seasonPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component history: Component {
+        History {
+            id: historyPage
+            model: root.app.history(historyPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
         default:
@@ -67,6 +85,10 @@ QtObject {
 
     function page(route: string): Component {
         switch (route) {
+        case "season":
+            return root.season;
+        case "history":
+            return root.history;
         default:
             console.error("no page", route);
             return root.closed;

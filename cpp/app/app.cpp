@@ -103,4 +103,14 @@ StartViewModel* App::start()
     return make<StartViewModel>();
 }
 
+SeasonViewModel* App::season(const QString& trap)
+{
+    return make<SeasonViewModel>(trap);
+}
+
+HistoryViewModel* App::history(const QString& subject)
+{
+    return make<HistoryViewModel>(subject);
+}
+
 } // namespace duskrow::app

@@ -40,6 +40,7 @@ QQuickWindow* World::openWindow(int width, int height, const QString& route, con
 {
     m_window.reset();
     QQmlComponent component(qmlEngine(this), QUrl(QStringLiteral("qrc:/qt/qml/Duskrow/Shell/Main.qml")));
+    if (!component.isReady()) qFatal("the window is broken: %s", qPrintable(component.errorString()));
     m_window.reset(
         component.createWithInitialProperties({{QStringLiteral("app"), QVariant::fromValue(m_app.get())},
             {QStringLiteral("width"), width}, {QStringLiteral("height"), height}}));

@@ -5,6 +5,7 @@
 #include <QQmlParserStatus>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include "app/app.h"
@@ -35,6 +36,12 @@ public:
         const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
     // A count that emptied the trap; gives the visit's id.
     Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
+    // Any record, by the names of its fields; gives its id. With an id the record of that id is changed.
+    Q_INVOKABLE QString keepRecord(const QString& kind, const QVariantMap& fields, const QString& id = {});
+    // What is kept in one field, as it stands in the log's tables; undefined for nothing.
+    Q_INVOKABLE QVariant fieldOf(const QString& kind, const QString& id, const QString& field) const;
+    // The ids of all records of a kind that stand, oldest first.
+    Q_INVOKABLE QStringList recordsOf(const QString& kind) const;
     // Kills the app and opens the same store again, as after a crash.
     Q_INVOKABLE void restart();
     // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
