@@ -70,6 +70,24 @@ QtObject {
         }
     }
 
+    readonly property Component season: Component {
+        TrapSeason {
+            id: seasonPage
+            model: root.app.season(seasonPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component history: Component {
+        History {
+            id: historyPage
+            model: root.app.history(historyPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
         default:
@@ -81,6 +99,10 @@ QtObject {
         switch (route) {
         case "setup":
             return root.setup;
+        case "season":
+            return root.season;
+        case "history":
+            return root.history;
         default:
             console.error("no page", route);
             return root.closed;

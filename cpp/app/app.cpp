@@ -108,4 +108,14 @@ SetupViewModel* App::setup(const QString& subject)
     return make<SetupViewModel>(m_settings, subject);
 }
 
+SeasonViewModel* App::season(const QString& trap)
+{
+    return make<SeasonViewModel>(trap);
+}
+
+HistoryViewModel* App::history(const QString& subject)
+{
+    return make<HistoryViewModel>(subject);
+}
+
 } // namespace duskrow::app

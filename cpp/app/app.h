@@ -5,6 +5,8 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "app/device_settings.h"
+#include "app/history_view_model.h"
+#include "app/season_view_model.h"
 #include "app/session.h"
 #include "app/setup/setup_view_model.h"
 #include "app/start_view_model.h"
@@ -61,6 +63,8 @@ public:
     // One for each screen; the screen owns it.
     Q_INVOKABLE duskrow::app::StartViewModel* start();
     Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
+    Q_INVOKABLE duskrow::app::SeasonViewModel* season(const QString& trap);
+    Q_INVOKABLE duskrow::app::HistoryViewModel* history(const QString& subject);
 
 Q_SIGNALS:
     void stateChanged();

@@ -87,6 +87,25 @@ Result<std::optional<Sample>> sample(Reader& reader, const Uuid& id)
     return byId<Sample>(reader, id);
 }
 
+Result<std::vector<Trap>> trapsAt(Reader& reader, const Uuid& site)
+{
+    return reader.select<Trap>({.where = "site=?", .binds = {formatUuid(site)}});
+}
+
+Result<std::optional<Trap>> pairOf(Reader& reader, const Trap& trap)
+{
+    if (trap.pairedWith.isNil())
+        return one<Trap>(reader,
+            {.where = "site=? AND paired_with=?", .binds = {formatUuid(trap.site), formatUuid(trap.id)}});
+    return one<Trap>(reader, {.where = "id=?", .binds = {formatUuid(trap.pairedWith)}});
+}
+
+Result<std::optional<Trap>> successorOf(Reader& reader, const Trap& trap)
+{
+    return one<Trap>(
+        reader, {.where = "site=? AND replaces=?", .binds = {formatUuid(trap.site), formatUuid(trap.id)}});
+}
+
 Result<std::vector<Visit>> visitsOf(Reader& reader, const Uuid& trap, bool withWithdrawn)
 {
     return reader.select<Visit>({.where = "trap=?",

@@ -24,6 +24,12 @@ domain::Result<std::optional<domain::Trap>> trap(Reader& reader, const domain::U
 domain::Result<std::optional<domain::Visit>> visit(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Sample>> sample(Reader& reader, const domain::Uuid& id);
 
+domain::Result<std::vector<domain::Trap>> trapsAt(Reader& reader, const domain::Uuid& site);
+// The trap beside this one, whichever of the two says so.
+domain::Result<std::optional<domain::Trap>> pairOf(Reader& reader, const domain::Trap& trap);
+// The trap set up later at the same spot in the stead of this one.
+domain::Result<std::optional<domain::Trap>> successorOf(Reader& reader, const domain::Trap& trap);
+
 // Of one trap, oldest first. Visits on one day stand in the order of their moments.
 domain::Result<std::vector<domain::Visit>> visitsOf(
     Reader& reader, const domain::Uuid& trap, bool withWithdrawn = false);

@@ -64,6 +64,12 @@ QString nights(Nights count, const QLocale& locale)
         count.value(), locale);
 }
 
+QString days(std::chrono::days count, const QLocale& locale)
+{
+    return counted(QT_TRANSLATE_NOOP("Amount", "%1 day"), QT_TRANSLATE_N_NOOP("Amount", "%1 days"),
+        count.count(), locale);
+}
+
 QString perNight(MothsPerNight rate, const QLocale& locale)
 {
     const double value = rate.value();

@@ -71,6 +71,14 @@ constexpr std::array names{
     Name{"photo", QT_TRANSLATE_NOOP("FieldName", "the photograph")},
     Name{"end_day", QT_TRANSLATE_NOOP("FieldName", "the day the trap was taken down")},
     Name{"end_reason", QT_TRANSLATE_NOOP("FieldName", "why the trap ended")},
+    Name{"paired_with", QT_TRANSLATE_NOOP("FieldName", "the trap beside it")},
+    Name{"replaces", QT_TRANSLATE_NOOP("FieldName", "the trap it replaces")},
+    Name{"lure_out", QT_TRANSLATE_NOOP("FieldName", "whether the lure was taken out")},
+    Name{"strip_out", QT_TRANSLATE_NOOP("FieldName", "whether the killing strip was taken out")},
+    Name{"washed", QT_TRANSLATE_NOOP("FieldName", "whether the bucket was washed")},
+    Name{"spare_lures_frozen", QT_TRANSLATE_NOOP("FieldName", "whether the spare lures are frozen")},
+    Name{"visit", QT_TRANSLATE_NOOP("FieldName", "the visit")},
+    Name{"trap", QT_TRANSLATE_NOOP("FieldName", "the trap")},
     Name{"remark", QT_TRANSLATE_NOOP("FieldName", "the remark")},
     Name{"day", QT_TRANSLATE_NOOP("FieldName", "the day")},
     Name{"at_ms", QT_TRANSLATE_NOOP("FieldName", "the time")},
@@ -145,6 +153,15 @@ QString nameFrom(const std::array<Name, N>& table, const char* context, std::str
 QString fieldName(std::string_view field)
 {
     return nameFrom(names, "FieldName", field);
+}
+
+QString fieldName(std::string_view kind, std::string_view field)
+{
+    if (field == "pest" && (kind == "trap" || kind == "protocol_use"))
+        return QCoreApplication::translate("FieldName", "the pest");
+    if (field == "pest" && kind == "sample")
+        return QCoreApplication::translate("FieldName", "how many of them are the pest");
+    return fieldName(field);
 }
 
 QString kindName(std::string_view kind)

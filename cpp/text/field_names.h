@@ -11,6 +11,9 @@ namespace duskrow::text {
 // A name without words comes back as it is.
 QString fieldName(std::string_view field);
 
+// The same where a kind calls something else by that name: "pest" of a trap is "the pest".
+QString fieldName(std::string_view kind, std::string_view field);
+
 // The name of a kind of record, or of a thing named on the command line: "protocol_use" is "pest in use".
 QString kindName(std::string_view kind);
 

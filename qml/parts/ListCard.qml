@@ -13,6 +13,7 @@ T.Button {
     property bool due: false
     property string dueWord: qsTr("due")
     property bool chevron: true
+    property bool strikeout: false // no longer holds; the subtitle says why
     default property alias extra: extraColumn.data
     readonly property string dueWords: root.due ? root.dueWord : ""
     readonly property string between: root.dueWords && root.rightText ? " · " : ""
@@ -81,6 +82,7 @@ T.Button {
             width: column.width
             text: root.title
             kind: "strong"
+            font.strikeout: root.strikeout
             Accessible.ignored: true
         }
 
@@ -118,6 +120,7 @@ T.Button {
         visible: root.rightShown
         text: root.rightWords
         kind: "small"
+        font.strikeout: root.strikeout
         font.weight: Font.DemiBold
         wrapMode: Text.NoWrap
         Accessible.ignored: true

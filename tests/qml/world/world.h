@@ -5,6 +5,7 @@
 #include <QQmlParserStatus>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include "app/app.h"
@@ -35,16 +36,19 @@ public:
         const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
     // A count that emptied the trap; gives the visit's id.
     Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
+    // Any record, by the names of its fields; gives its id. With an id the record of that id is changed.
+    Q_INVOKABLE QString keepRecord(const QString& kind, const QVariantMap& fields, const QString& id = {});
+    // What is kept in one field, as it stands in the log's tables; undefined for nothing.
+    Q_INVOKABLE QVariant fieldOf(const QString& kind, const QString& id, const QString& field) const;
+    // The ids of all records of a kind that stand, oldest first.
+    Q_INVOKABLE QStringList recordsOf(const QString& kind) const;
     // Kills the app and opens the same store again, as after a crash.
     Q_INVOKABLE void restart();
     // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
     Q_INVOKABLE void standAt(double lat, double lon, int fixes);
     // How often the log holds a value for a field: what is really kept, past every view model.
     Q_INVOKABLE int changes() const;
-    // What a record of a kind holds in a field, as the log has it; empty for nothing.
-    Q_INVOKABLE QString fieldOf(const QString& kind, const QString& id, const QString& field) const;
-    // The records of a kind, in the order of their ids, so mostly of their making.
-    Q_INVOKABLE QStringList idsOf(const QString& kind) const;
+    // The keys of all half-entered work, once it is on disk.
     Q_INVOKABLE QStringList draftKeys() const;
     // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
     Q_INVOKABLE QQuickWindow* openWindow(
