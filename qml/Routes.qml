@@ -67,6 +67,16 @@ QtObject {
         }
     }
 
+    readonly property Component life: Component {
+        TrapLife {
+            id: lifePage
+            model: root.app.life(lifePage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
     readonly property Component history: Component {
         History {
             id: historyPage
@@ -87,6 +97,8 @@ QtObject {
         switch (route) {
         case "season":
             return root.season;
+        case "life":
+            return root.life;
         case "history":
             return root.history;
         default:

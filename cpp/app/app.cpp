@@ -108,6 +108,11 @@ SeasonViewModel* App::season(const QString& trap)
     return make<SeasonViewModel>(trap);
 }
 
+LifeViewModel* App::life(const QString& subject)
+{
+    return make<LifeViewModel>(m_settings, subject);
+}
+
 HistoryViewModel* App::history(const QString& subject)
 {
     return make<HistoryViewModel>(subject);

@@ -6,6 +6,7 @@
 
 #include "app/device_settings.h"
 #include "app/history_view_model.h"
+#include "app/life_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
 #include "app/start_view_model.h"
@@ -62,6 +63,7 @@ public:
     // One for each screen; the screen owns it.
     Q_INVOKABLE duskrow::app::StartViewModel* start();
     Q_INVOKABLE duskrow::app::SeasonViewModel* season(const QString& trap);
+    Q_INVOKABLE duskrow::app::LifeViewModel* life(const QString& subject);
     Q_INVOKABLE duskrow::app::HistoryViewModel* history(const QString& subject);
 
 Q_SIGNALS:

@@ -82,6 +82,16 @@ Result<std::optional<Visit>> visit(Reader& reader, const Uuid& id)
     return byId<Visit>(reader, id);
 }
 
+Result<std::optional<Service>> service(Reader& reader, const Uuid& id)
+{
+    return byId<Service>(reader, id);
+}
+
+Result<std::optional<Loan>> loan(Reader& reader, const Uuid& id)
+{
+    return byId<Loan>(reader, id);
+}
+
 Result<std::optional<Sample>> sample(Reader& reader, const Uuid& id)
 {
     return byId<Sample>(reader, id);

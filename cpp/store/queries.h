@@ -22,6 +22,8 @@ domain::Result<std::vector<domain::Trap>> trapsOf(Reader& reader, const domain::
 domain::Result<std::optional<domain::Site>> site(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Trap>> trap(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Visit>> visit(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Service>> service(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Loan>> loan(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Sample>> sample(Reader& reader, const domain::Uuid& id);
 
 domain::Result<std::vector<domain::Trap>> trapsAt(Reader& reader, const domain::Uuid& site);
