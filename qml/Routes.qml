@@ -76,6 +76,18 @@ QtObject {
         }
     }
 
+    readonly property Component setup: Component {
+        TrapSetup {
+            id: setupPage
+            property string subject
+            model: root.app.setup(setupPage.subject)
+            onBack: root.left()
+            onReplaced: (route, subject) => root.replaced(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+            onStartedOver: root.replaced("setup", setupPage.subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
         default:
@@ -89,6 +101,8 @@ QtObject {
             return root.season;
         case "history":
             return root.history;
+        case "setup":
+            return root.setup;
         default:
             console.error("no page", route);
             return root.closed;

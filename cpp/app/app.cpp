@@ -113,4 +113,9 @@ HistoryViewModel* App::history(const QString& subject)
     return make<HistoryViewModel>(subject);
 }
 
+SetupViewModel* App::setup(const QString& subject)
+{
+    return make<SetupViewModel>(m_settings, subject);
+}
+
 } // namespace duskrow::app

@@ -8,6 +8,7 @@
 #include "app/history_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
+#include "app/setup/setup_view_model.h"
 #include "app/start_view_model.h"
 
 namespace duskrow::app {
@@ -63,6 +64,7 @@ public:
     Q_INVOKABLE duskrow::app::StartViewModel* start();
     Q_INVOKABLE duskrow::app::SeasonViewModel* season(const QString& trap);
     Q_INVOKABLE duskrow::app::HistoryViewModel* history(const QString& subject);
+    Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
 
 Q_SIGNALS:
     void stateChanged();

@@ -48,6 +48,11 @@ public:
     Q_INVOKABLE void standAt(double lat, double lon, int fixes);
     // How often the log holds a value for a field: what is really kept, past every view model.
     Q_INVOKABLE int changes() const;
+    // What a record of a kind holds in a field, as the log has it; empty for nothing.
+    Q_INVOKABLE QString fieldOf(const QString& kind, const QString& id, const QString& field) const;
+    // The records of a kind, in the order of their ids, so mostly of their making.
+    Q_INVOKABLE QStringList idsOf(const QString& kind) const;
+    Q_INVOKABLE QStringList draftKeys() const;
     // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
     Q_INVOKABLE QQuickWindow* openWindow(
         int width, int height, const QString& route = {}, const QString& subject = {});
