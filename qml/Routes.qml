@@ -58,6 +58,27 @@ QtObject {
         Today {}
     }
 
+    readonly property Component visit: Component {
+        TrapVisit {
+            id: visitPage
+            property string subject
+            model: root.app.visit(visitPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
+    readonly property Component samples: Component {
+        Samples {
+            id: samplesPage
+            property string subject
+            model: root.app.samples(samplesPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
         default:
@@ -67,6 +88,10 @@ QtObject {
 
     function page(route: string): Component {
         switch (route) {
+        case "visit":
+            return root.visit;
+        case "samples":
+            return root.samples;
         default:
             console.error("no page", route);
             return root.closed;

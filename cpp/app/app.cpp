@@ -103,4 +103,14 @@ StartViewModel* App::start()
     return make<StartViewModel>();
 }
 
+VisitViewModel* App::visit(const QString& subject)
+{
+    return make<VisitViewModel>(m_settings, subject);
+}
+
+SamplesViewModel* App::samples(const QString& trap)
+{
+    return make<SamplesViewModel>(trap);
+}
+
 } // namespace duskrow::app

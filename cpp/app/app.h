@@ -7,6 +7,8 @@
 #include "app/device_settings.h"
 #include "app/session.h"
 #include "app/start_view_model.h"
+#include "app/visit/samples_view_model.h"
+#include "app/visit/visit_view_model.h"
 
 namespace duskrow::app {
 
@@ -59,6 +61,8 @@ public:
 
     // One for each screen; the screen owns it.
     Q_INVOKABLE duskrow::app::StartViewModel* start();
+    Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
+    Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
 
 Q_SIGNALS:
     void stateChanged();
