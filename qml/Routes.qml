@@ -88,6 +88,27 @@ QtObject {
         }
     }
 
+    readonly property Component visit: Component {
+        TrapVisit {
+            id: visitPage
+            property string subject
+            model: root.app.visit(visitPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
+    readonly property Component samples: Component {
+        Samples {
+            id: samplesPage
+            property string subject
+            model: root.app.samples(samplesPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
         default:
@@ -103,6 +124,10 @@ QtObject {
             return root.history;
         case "setup":
             return root.setup;
+        case "visit":
+            return root.visit;
+        case "samples":
+            return root.samples;
         default:
             console.error("no page", route);
             return root.closed;

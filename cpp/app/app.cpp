@@ -118,4 +118,14 @@ SetupViewModel* App::setup(const QString& subject)
     return make<SetupViewModel>(m_settings, subject);
 }
 
+VisitViewModel* App::visit(const QString& subject)
+{
+    return make<VisitViewModel>(m_settings, subject);
+}
+
+SamplesViewModel* App::samples(const QString& trap)
+{
+    return make<SamplesViewModel>(trap);
+}
+
 } // namespace duskrow::app

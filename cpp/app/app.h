@@ -10,6 +10,8 @@
 #include "app/session.h"
 #include "app/setup/setup_view_model.h"
 #include "app/start_view_model.h"
+#include "app/visit/samples_view_model.h"
+#include "app/visit/visit_view_model.h"
 
 namespace duskrow::app {
 
@@ -65,6 +67,8 @@ public:
     Q_INVOKABLE duskrow::app::SeasonViewModel* season(const QString& trap);
     Q_INVOKABLE duskrow::app::HistoryViewModel* history(const QString& subject);
     Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
+    Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
+    Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
 
 Q_SIGNALS:
     void stateChanged();

@@ -248,3 +248,59 @@ QStringList World::draftKeys() const
     for (const std::string& key : *held) keys << QString::fromStdString(key);
     return keys;
 }
+
+QStringList World::idsOf(const QString& kind) const
+{
+    QStringList ids;
+    const auto add = [&](const auto& records) {
+        if (!records) qFatal("the records could not be read");
+        for (const auto& record : *records) ids.append(QString::fromStdString(formatUuid(record.id)));
+    };
+    store::Reader& reader = m_app->session()->reader();
+    if (kind == QLatin1String("visit"))
+        add(reader.select<Visit>({}));
+    else if (kind == QLatin1String("service"))
+        add(reader.select<Service>({}));
+    else if (kind == QLatin1String("sample"))
+        add(reader.select<Sample>({}));
+    else if (kind == QLatin1String("trap"))
+        add(reader.select<Trap>({}));
+    else if (kind == QLatin1String("site"))
+        add(reader.select<Site>({}));
+    else
+        qFatal("no such kind: %s", qPrintable(kind));
+    return ids;
+}
+
+QVariant World::fieldOf(const QString& id, const QString& field) const
+{
+    const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));
+    if (!changes) qFatal("the changes could not be read");
+    QVariant last;
+    for (const Change& change : *changes) {
+        const auto found = change.fields.find(field.toStdString());
+        if (found == change.fields.end()) continue;
+        const Value& value = found->second.value;
+        if (const auto* flag = std::get_if<bool>(&value))
+            last = *flag;
+        else if (const auto* number = std::get_if<std::int64_t>(&value))
+            last = static_cast<double>(*number);
+        else if (const auto* text = std::get_if<std::string>(&value))
+            last = QString::fromStdString(*text);
+        else
+            last = {};
+    }
+    return last;
+}
+
+int World::changesOf(const QString& id) const
+{
+    const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));
+    return changes ? static_cast<int>(changes->size()) : -1;
+}
+
+bool World::hasDraft(const QString& key) const
+{
+    m_app->session()->store().flush();
+    return m_app->session()->draft(key).has_value();
+}

@@ -53,6 +53,13 @@ public:
     // The records of a kind, in the order of their ids, so mostly of their making.
     Q_INVOKABLE QStringList idsOf(const QString& kind) const;
     Q_INVOKABLE QStringList draftKeys() const;
+    // The ids of the kept records of a kind, oldest first, and one field of one of them as it is kept;
+    // undefined when it was not observed.
+    Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
+    // How many changes a record has: 1 when it was never corrected.
+    Q_INVOKABLE int changesOf(const QString& id) const;
+    Q_INVOKABLE bool hasDraft(const QString& key) const;
+    Q_INVOKABLE void flush() const { m_app->session()->store().flush(); }
     // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
     Q_INVOKABLE QQuickWindow* openWindow(
         int width, int height, const QString& route = {}, const QString& subject = {});
