@@ -55,7 +55,11 @@ QtObject {
     }
 
     readonly property Component today: Component {
-        Today {}
+        Today {
+            model: root.app.today()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+        }
     }
 
     function place(key: string): Component {

@@ -103,4 +103,9 @@ StartViewModel* App::start()
     return make<StartViewModel>();
 }
 
+TodayViewModel* App::today()
+{
+    return make<TodayViewModel>();
+}
+
 } // namespace duskrow::app
