@@ -8,6 +8,7 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QStandardPaths>
+#include <QSurfaceFormat>
 
 #include <cstdio>
 
@@ -44,6 +45,10 @@ int main(int argc, char** argv)
     sinceStart.start();
     QGuiApplication::setApplicationName(QStringLiteral("duskrow"));
     QGuiApplication::setOrganizationName(QStringLiteral("duskrow"));
+    // Drawn shapes have smooth edges only with samples.
+    QSurfaceFormat format = QSurfaceFormat::defaultFormat();
+    format.setSamples(4);
+    QSurfaceFormat::setDefaultFormat(format);
     const QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
 

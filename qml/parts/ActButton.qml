@@ -4,7 +4,7 @@ import QtQuick
 import Duskrow.Theme
 
 PressButton {
-    implicitHeight: Math.max(Theme.touchWide + Theme.gapSmall, implicitContentHeight + topPadding + bottomPadding)
+    leastHeight: Theme.touchWide + Theme.gapSmall
     fill: Theme.next
     fillPressed: Theme.nextPressed
     words: Theme.nextInk

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A band as a coloured tab with one to four filled dots, and its name. Band 0 is "not known": hatched, no dot.
+// A band as a coloured tab with one to four filled dots, and its name. Band 0 is "not known": hatched.
 import QtQuick
 import Duskrow.Theme
 
@@ -13,11 +13,15 @@ Item {
     readonly property color dotColour: root.known ? Theme.bandInks[root.band - 1] : Theme.ink
     readonly property real dot: Math.round(10 * Math.min(Theme.textScale, 1.4))
 
+    function spoken(): string {
+        return qsTr("%1, band %2 of %3").arg(root.name).arg(root.band).arg(root.outOf);
+    }
+
     implicitWidth: tab.width + Theme.gapSmall + words.implicitWidth
     implicitHeight: Math.max(tab.height, words.implicitHeight)
 
     Accessible.role: Accessible.StaticText
-    Accessible.name: root.known ? qsTr("%1, band %2 of %3").arg(root.name).arg(root.band).arg(root.outOf) : root.name
+    Accessible.name: root.known ? root.spoken() : root.name
 
     Rectangle {
         id: tab

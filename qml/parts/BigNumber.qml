@@ -10,7 +10,9 @@ Item {
     property string caption: ""
     property list<string> lines
     readonly property real numberWidth: measure.width(root.value, Theme.typeHuge)
-    readonly property bool beside: root.numberWidth + measure.widest(root.lines, Theme.typeSmall) + Theme.gapWide <= root.width
+    readonly property real linesWidth: measure.widest(root.lines, Theme.typeSmall)
+    readonly property real captionEnd: captionWords.y + (root.caption ? captionWords.implicitHeight : 0)
+    readonly property bool beside: root.numberWidth + root.linesWidth + Theme.gapWide <= root.width
 
     function spoken(): string {
         let sentence = root.value + " " + root.caption;
@@ -20,7 +22,7 @@ Item {
     }
 
     implicitWidth: 280
-    implicitHeight: captionWords.y + (captionWords.visible ? captionWords.implicitHeight : 0) + (root.beside ? 0 : linesColumn.implicitHeight)
+    implicitHeight: root.captionEnd + (root.beside ? 0 : linesColumn.implicitHeight)
 
     Accessible.role: Accessible.StaticText
     Accessible.name: root.spoken()
@@ -50,7 +52,7 @@ Item {
     Words {
         id: captionWords
         objectName: "caption"
-        y: number.height
+        y: root.beside ? Math.max(number.height, linesColumn.height) : number.height
         width: root.width
         visible: text.length > 0
         text: root.caption
@@ -60,7 +62,7 @@ Item {
 
     Column {
         id: linesColumn
-        y: root.beside ? (number.height - height) / 2 : captionWords.y + (captionWords.visible ? captionWords.height : 0)
+        y: root.beside ? Math.max(0, (number.height - height) / 2) : root.captionEnd
         width: root.width
         spacing: Theme.gapTiny
 

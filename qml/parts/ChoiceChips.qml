@@ -49,7 +49,9 @@ Item {
 
                 required property string modelData
                 required property int index
-                readonly property bool isChosen: root.chosen.length > 0 && root.keys[chip.index] === root.chosen
+                readonly property string key: root.keys[chip.index] ?? ""
+                readonly property bool isChosen: chip.key.length > 0 && chip.key === root.chosen
+                readonly property real wordsWidth: measure.width(chip.modelData, Theme.typeBody)
 
                 function step(by: int): void {
                     const other = chips.itemAt(chip.index + by) as PressButton;
@@ -57,8 +59,8 @@ Item {
                         other.forceActiveFocus(Qt.TabFocusReason);
                 }
 
-                objectName: "chip_" + (root.keys[chip.index] ?? "")
-                width: Math.min(root.width, measure.width(chip.text, Theme.typeBody) + 2 * Theme.padding + 2)
+                objectName: "chip_" + chip.key
+                width: Math.min(root.width, chip.wordsWidth + 2 * Theme.padding + 2)
                 height: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
                 text: chip.modelData
                 corner: Math.min(height / 2, Theme.radius + Theme.gapTiny)
@@ -68,7 +70,7 @@ Item {
                 edgeWidth: chip.isChosen ? 0 : Theme.hairline
                 edge: Theme.edge
                 font.weight: chip.isChosen ? Font.Bold : Font.Medium
-                onClicked: root.picked(root.keys[chip.index])
+                onClicked: root.picked(chip.key)
 
                 Accessible.name: chip.text
                 Accessible.role: Accessible.RadioButton

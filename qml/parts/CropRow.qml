@@ -14,6 +14,7 @@ Item {
     property real openAt: -1
     readonly property real apart: root.far ? 9 : 15
     readonly property int count: Math.ceil(root.width / root.apart) + 1
+    readonly property bool leafy: root.stage === "leafy"
     readonly property bool flowering: root.stage === "flowering"
     readonly property bool podding: root.stage === "podding"
 
@@ -40,6 +41,10 @@ Item {
         return Qt.point(root.footOf(plant) + lean * share * share, root.height - root.tallOf(plant) * share);
     }
 
+    function pair(at: point): string {
+        return at.x + " " + at.y + " ";
+    }
+
     function stems(): string {
         let path = "";
         for (let i = 0; i < root.count; ++i) {
@@ -47,14 +52,15 @@ Item {
                 continue;
             const middle = root.at(i, 0.5);
             const top = root.at(i, root.flowering ? 0.97 : 1);
-            path += "M " + root.footOf(i) + " " + root.height + " Q " + middle.x + " " + middle.y + " " + top.x + " " + top.y + " ";
+            path += "M " + root.footOf(i) + " " + root.height + " Q " + root.pair(middle) + root.pair(top);
         }
         return path || "M 0 0";
     }
 
     function leaf(x: real, y: real, reach: real, drop: real): string {
-        return "M " + x + " " + y + " q " + reach * 0.5 + " " + (-drop * 1.3) + " " + reach + " " + (-drop * 0.2) + " q " + (-reach * 0.5) + " "
-                + drop * 0.9 + " " + (-reach) + " " + drop * 0.2 + " z ";
+        const out = " q " + reach * 0.5 + " " + (-drop * 1.3) + " " + reach + " " + (-drop * 0.2);
+        const home = " q " + (-reach * 0.5) + " " + drop * 0.9 + " " + (-reach) + " " + drop * 0.2;
+        return "M " + x + " " + y + out + home + " z ";
     }
 
     function leaves(): string {
@@ -62,11 +68,11 @@ Item {
         for (let i = 0; i < root.count; ++i) {
             if (!root.grows(i))
                 continue;
-            for (let k = 0; k < (root.stage === "leafy" ? 6 : 4); ++k) {
-                const share = (root.stage === "leafy" ? 0.25 : 0.12) + k * (root.stage === "leafy" ? 0.14 : 0.15);
+            for (let k = 0; k < (root.leafy ? 6 : 4); ++k) {
+                const share = root.leafy ? 0.25 + k * 0.14 : 0.12 + k * 0.15;
                 const from = root.at(i, share);
                 const side = (k + i) % 2 === 0 ? 1 : -1;
-                const reach = side * (11 + 7 * root.chance(i, 10 + k)) * (root.stage === "leafy" ? 1.2 : 1 - share * 0.5);
+                const reach = side * (11 + 7 * root.chance(i, 10 + k)) * (root.leafy ? 1.2 : 1 - share * 0.5);
                 path += root.leaf(from.x, from.y, reach, 9);
             }
         }
@@ -74,7 +80,8 @@ Item {
     }
 
     function dot(x: real, y: real, r: real): string {
-        return "M " + (x - r) + " " + y + " a " + r + " " + r + " 0 1 0 " + 2 * r + " 0 a " + r + " " + r + " 0 1 0 " + (-2 * r) + " 0 z ";
+        const half = " a " + r + " " + r + " 0 1 0 ";
+        return "M " + (x - r) + " " + y + half + 2 * r + " 0" + half + (-2 * r) + " 0 z ";
     }
 
     function flowers(): string {

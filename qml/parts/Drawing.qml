@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A picture drawn in its own units and scaled to the width it is given. What is inside it stands in those units.
+// A picture drawn in its own units and scaled to the width it is given; what is inside stands in those units.
 import QtQuick
 
 Item {

@@ -8,12 +8,12 @@ Item {
 
     required property string label
     required property string value
-    readonly property bool beside: measure.width(root.label, Theme.typeSmall) + measure.width(root.value, Theme.typeSmall) + Theme.gap
-                                   <= root.width
+    readonly property real labelWidth: measure.width(root.label, Theme.typeSmall)
+    readonly property real valueWidth: measure.width(root.value, Theme.typeSmall)
+    readonly property bool beside: root.labelWidth + root.valueWidth + Theme.gap <= root.width
 
     implicitWidth: 280
-    implicitHeight: root.beside ? Math.max(labelWords.implicitHeight, valueWords.implicitHeight) : valueWords.y
-                                  + valueWords.implicitHeight
+    implicitHeight: Math.max(labelWords.implicitHeight, valueWords.y + valueWords.implicitHeight)
 
     Accessible.role: Accessible.StaticText
     Accessible.name: root.label + ": " + root.value

@@ -42,13 +42,15 @@ ColumnLayout {
         if (root.today.length === 0)
             return full;
         const apart = Math.round((at.getTime() - root.parse(root.today).getTime()) / 86400000);
-        return apart === 0 ? qsTr("Today, %1").arg(full) : apart === -1 ? qsTr("Yesterday, %1").arg(full) : full;
+        if (apart === 0)
+            return qsTr("Today, %1").arg(full);
+        return apart === -1 ? qsTr("Yesterday, %1").arg(full) : full;
     }
 
     function take(text: string): void {
         const at = root.parse(text);
         const isDay = !isNaN(at.getTime());
-        root.unfinished = !isDay && /^[0-9]{0,4}$|^[0-9]{4}-[0-9]{0,2}$|^[0-9]{4}-[0-9]{2}-[0-9]?$/.test(text);
+        root.unfinished = !isDay && /^([0-9]{0,4}|[0-9]{4}-[0-9]{0,2}|[0-9]{4}-[0-9]{2}-[0-9]?)$/.test(text);
         root.complaint = isDay || root.unfinished ? "" : root.refusal();
         if (isDay)
             root.edited(root.write(at));
@@ -81,7 +83,7 @@ ColumnLayout {
     }
 
     spacing: Theme.gapTiny
-    // A day from outside replaces what stands in the box, unless it is only the echo of what is being typed.
+    // A day from outside replaces what stands in the box, unless it only echoes what is being typed.
     onDayChanged: {
         const typed = root.parse(box.text);
         if (isNaN(typed.getTime()) || root.write(typed) !== root.day)

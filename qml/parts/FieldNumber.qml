@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A number with minus and plus. Empty means "not observed" and is not zero; what is no number is refused in words.
+// A number with minus and plus. Empty means "not observed", which is not zero; letters are refused in words.
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.Theme
@@ -26,7 +26,8 @@ ColumnLayout {
     signal cleared
 
     function spoken(amount: real): string {
-        return amount.toLocaleString(Qt.locale(), "f", root.decimals).split(Qt.locale().groupSeparator).join("");
+        const words = amount.toLocaleString(Qt.locale(), "f", root.decimals);
+        return words.split(Qt.locale().groupSeparator).join("");
     }
 
     function takeFocus(): void {
@@ -46,13 +47,15 @@ ColumnLayout {
 
     function refusal(): string {
         const example = root.spoken(root.from + root.step);
-        return root.decimals > 0 ? qsTr("Only a number can stand here, for example %1.").arg(example) : qsTr(
-                                       "Only a whole number can stand here, for example %1.").arg(example);
+        if (root.decimals > 0)
+            return qsTr("Only a number can stand here, for example %1.").arg(example);
+        return qsTr("Only a whole number can stand here, for example %1.").arg(example);
     }
 
     function judgeSize(amount: real): string {
-        const inside = amount >= root.from && amount <= root.to;
-        return inside ? "" : qsTr("It must lie between %1 and %2.").arg(root.spoken(root.from)).arg(root.spoken(root.to));
+        if (amount >= root.from && amount <= root.to)
+            return "";
+        return qsTr("It must lie between %1 and %2.").arg(root.spoken(root.from)).arg(root.spoken(root.to));
     }
 
     function parse(words: string): real {
@@ -76,14 +79,14 @@ ColumnLayout {
     function stepBy(by: real): void {
         const start = root.known ? root.value : root.from;
         const scale = Math.pow(10, root.decimals);
-        const next = root.known ? Math.round((start + by) * scale) / scale : Math.max(root.from, Math.min(root.step, root.to));
+        const next = root.known ? Math.round((start + by) * scale) / scale : Math.max(root.from, root.step);
         root.complaint = "";
         root.edited(Math.max(root.from, Math.min(root.to, next)));
         box.text = root.wanted;
     }
 
     spacing: Theme.gapTiny
-    // A value from outside replaces what stands in the box, unless it is only the echo of what is being typed.
+    // A value from outside replaces what stands in the box, unless it only echoes what is being typed.
     onWantedChanged: {
         if (root.isEcho(box.text.trim()))
             return;

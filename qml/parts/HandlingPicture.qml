@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// How the lure is handled: never with bare fingers, but with forceps (or tipped from its packet) into the basket.
+// How the lure is handled: never with bare fingers; with forceps, or tipped from its packet, into the basket.
 import QtQuick
 import Duskrow.Theme
 

@@ -26,7 +26,9 @@ FocusScope {
     }
 
     function keyName(key: string): string {
-        return key === "⌫" ? qsTr("Delete the last digit") : key === "C" ? qsTr("Clear the number") : qsTr("Digit %1").arg(key);
+        if (key === "⌫")
+            return qsTr("Delete the last digit");
+        return key === "C" ? qsTr("Clear the number") : qsTr("Digit %1").arg(key);
     }
 
     function done(): void {

@@ -15,10 +15,20 @@ T.Button {
     property bool chevron: true
     default property alias extra: extraColumn.data
     readonly property string dueWords: root.due ? root.dueWord : ""
-    readonly property string rightWords: root.dueWords + (root.dueWords && root.rightText ? " · " : "") + root.rightText
-    readonly property real roomForRight: root.availableWidth - measure.width(root.rightWords, Theme.typeSmall) - chevronMark.width - 2
-                                         * Theme.gap
-    readonly property bool beside: root.roomForRight >= Math.min(measure.width(root.title, Theme.typeBody), 150 * Theme.textScale)
+    readonly property string between: root.dueWords && root.rightText ? " · " : ""
+    readonly property string rightWords: root.dueWords + root.between + root.rightText
+    readonly property real chevronRoom: root.chevron ? chevronMark.width + Theme.gap : 0
+    readonly property real rightWidth: measure.width(root.rightWords, Theme.typeSmall) + Theme.gap
+    readonly property real titleWidth: measure.width(root.title, Theme.typeBody)
+    readonly property real titleNeed: Math.min(root.titleWidth, 150 * Theme.textScale)
+    readonly property bool rightShown: root.beside && root.rightWords.length > 0
+    readonly property real columnWidth: root.availableWidth - root.chevronRoom - (root.rightShown ? root.rightWidth : 0)
+    readonly property real rightEnd: root.rightPadding + root.chevronRoom
+    readonly property bool beside: root.availableWidth - root.chevronRoom - root.rightWidth >= root.titleNeed
+
+    function listed(words: string): string {
+        return words.length > 0 ? ", " + words : "";
+    }
 
     implicitWidth: 280
     implicitHeight: Math.max(Theme.touchWide, column.implicitHeight + topPadding + bottomPadding)
@@ -28,7 +38,7 @@ T.Button {
     focusPolicy: Qt.StrongFocus
 
     Accessible.role: Accessible.Button
-    Accessible.name: root.title + (root.rightWords ? ", " + root.rightWords : "") + (root.subtitle ? ", " + root.subtitle : "")
+    Accessible.name: root.title + root.listed(root.rightWords) + root.listed(root.subtitle)
     Accessible.onPressAction: root.clicked()
 
     Keys.onReturnPressed: root.clicked()
@@ -63,8 +73,7 @@ T.Button {
         id: column
         x: root.mirrored ? root.width - width - root.leftPadding : root.leftPadding
         anchors.verticalCenter: parent.verticalCenter
-        width: root.availableWidth - (root.beside && rightLabel.text.length > 0 ? rightLabel.implicitWidth + Theme.gap : 0)
-               - (root.chevron ? chevronMark.width + Theme.gap : 0)
+        width: root.columnWidth
         spacing: Theme.gapTiny
 
         Words {
@@ -104,10 +113,9 @@ T.Button {
     Words {
         id: rightLabel
         objectName: "right"
-        x: root.mirrored ? chevronMark.x + chevronMark.width + Theme.gap : root.width - root.rightPadding - width
-                           - (root.chevron ? chevronMark.width + Theme.gap : 0)
+        x: root.mirrored ? root.rightEnd : root.width - root.rightEnd - width
         anchors.verticalCenter: parent.verticalCenter
-        visible: root.beside && text.length > 0
+        visible: root.rightShown
         text: root.rightWords
         kind: "small"
         font.weight: Font.DemiBold

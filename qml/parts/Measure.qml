@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// How wide words would be, asked before they are laid out. It measures at one fixed size and scales, so that an
-// answer depends on its arguments alone.
+// How wide words would be, asked before they are laid out. It measures at one size and scales; reading the size
+// back makes an answer given before the font stood be given again.
 import QtQuick
 import Duskrow.Theme
 
@@ -10,7 +10,7 @@ FontMetrics {
     readonly property int reference: 100
 
     function width(words: string, size: real): real {
-        return Math.ceil(root.advanceWidth(words) * size / root.reference);
+        return Math.ceil(root.advanceWidth(words) * size / root.font.pixelSize);
     }
 
     function widest(words: list<string>, size: real): real {

@@ -52,8 +52,8 @@ Rectangle {
             }
         }
     }
-    // qmllint enable unqualified
 
+    // qmllint enable unqualified
     Words {
         x: Theme.gapTiny
         anchors.bottom: parent.bottom

@@ -6,10 +6,21 @@ Item {
     id: root
 
     required property string kind
-    readonly property color fur: root.kind === "bertha-armyworm" ? "#6A655D" : root.kind === "clover-cutworm" ? "#A39686" : root.kind
-                                                                                                                === "true-armyworm" ? "#B98F5E" :
-                                                                                                                                      "#8C867E"
+    readonly property color fur: root.furOf(root.kind)
     readonly property color belly: root.kind === "true-armyworm" ? "#C4A77F" : "#A59A8C"
+
+    function furOf(kind: string): color {
+        switch (kind) {
+        case "bertha-armyworm":
+            return "#6A655D";
+        case "clover-cutworm":
+            return "#A39686";
+        case "true-armyworm":
+            return "#B98F5E";
+        default:
+            return "#8C867E";
+        }
+    }
 
     width: 200
     height: 120

@@ -10,18 +10,33 @@ Column {
     required property string kind
     required property string description
     property list<string> labels
-    // Per mark: where the number stands and what it points at, in units of the picture.
-    readonly property list<point> numbersAt: root.kind === "clover-cutworm" ? [Qt.point(118, 9), Qt.point(193, 78)] : root.kind
-                                                                              === "true-armyworm" ? [Qt.point(132, 9), Qt.point(193, 78)] :
-                                                                                                    [Qt.point(132, 9), Qt.point(193, 66), Qt.point(
-                                                                                                         178, 88)]
-    readonly property list<point> marksAt: root.kind === "clover-cutworm" ? [Qt.point(122, 48), Qt.point(171, 50)] : root.kind
-                                                                            === "true-armyworm" ? [Qt.point(147, 42), Qt.point(166, 62)] :
-                                                                            root.kind === "bertha-armyworm" ? [Qt.point(147, 33), Qt.point(
-                                                                                                                   173, 48), Qt.point(173, 65)] :
-                                                                                                              [Qt.point(140, 42), Qt.point(
-                                                                                                                   166, 48), Qt.point(173, 65)]
+    // In the order of the labels: what each points at, in units of the picture.
+    readonly property list<point> berthaMarks: [Qt.point(147, 33), Qt.point(173, 48), Qt.point(173, 65)]
+    readonly property list<point> cloverMarks: [Qt.point(122, 48), Qt.point(171, 50), Qt.point(150, 86)]
+    readonly property list<point> armywormMarks: [Qt.point(147, 42), Qt.point(166, 62), Qt.point(150, 86)]
+    readonly property list<point> otherMarks: [Qt.point(140, 42), Qt.point(166, 48), Qt.point(173, 65)]
+    readonly property list<point> numbersAt: [Qt.point(132, 9), Qt.point(193, 66), Qt.point(178, 90)]
+    readonly property list<point> marksAt: root.marksOf(root.kind)
     readonly property int marks: Math.min(root.labels.length, root.numbersAt.length)
+
+    function marksOf(kind: string): list<point> {
+        switch (kind) {
+        case "bertha-armyworm":
+            return root.berthaMarks;
+        case "clover-cutworm":
+            return root.cloverMarks;
+        case "true-armyworm":
+            return root.armywormMarks;
+        default:
+            return root.otherMarks;
+        }
+    }
+
+    function leader(index: int): string {
+        const from = root.numbersAt[index];
+        const to = root.marksAt[index];
+        return "M " + from.x + " " + from.y + " L " + to.x + " " + to.y;
+    }
 
     spacing: Theme.gapSmall
 
@@ -58,8 +73,7 @@ Column {
                 required property int index
                 stroke: Theme.ink
                 strokeWidth: 0.9
-                path: "M " + root.numbersAt[index].x + " " + root.numbersAt[index].y + " L " + root.marksAt[index].x + " "
-                      + root.marksAt[index].y
+                path: root.leader(index)
             }
         }
 

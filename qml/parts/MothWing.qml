@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The right half of a spread moth, drawn in units of its picture (200 by 120); the left half is its mirror image.
+// The right half of a spread moth, in units of its picture (200 by 120); the left half is its mirror image.
 import QtQuick
 import QtQuick.Shapes
 
@@ -11,8 +11,12 @@ Item {
     readonly property bool clover: root.kind === "clover-cutworm"
     readonly property bool armyworm: root.kind === "true-armyworm"
     readonly property string outline: "M 103 42 C 122 31 150 18 176 17 C 183 17 187 20 185 26 C 183 40 178 55 169 68 C 148 70 124 66 106 57 Z"
-    readonly property color ground: root.bertha ? "#7C7770" : root.clover ? "#B5A899" : root.armyworm ? "#CDA878" : "#9C968E"
-    readonly property color hind: root.bertha ? "#A79D90" : root.clover ? "#CBBFAF" : root.armyworm ? "#C4AE90" : "#BBB3A8"
+    readonly property color ground: root.pick("#7C7770", "#B5A899", "#CDA878", "#9C968E")
+    readonly property color hind: root.pick("#A79D90", "#CBBFAF", "#C4AE90", "#BBB3A8")
+
+    function pick(forBertha: color, forClover: color, forArmyworm: color, forOther: color): color {
+        return root.bertha ? forBertha : root.clover ? forClover : root.armyworm ? forArmyworm : forOther;
+    }
 
     // Small marks spread over the forewing, the same each time.
     function speckles(count: int, seed: int): string {
@@ -89,10 +93,10 @@ Item {
     }
 
     Ink {
-        stroke: root.bertha ? "#26231F" : root.clover ? "#7E7162" : root.armyworm ? "#9A7A50" : "#7F7971"
+        stroke: root.pick("#26231F", "#7E7162", "#9A7A50", "#7F7971")
         strokeWidth: root.bertha ? 1.1 : 0.9
         opacity: 0.8
-        path: root.speckles(root.bertha ? 34 : root.clover ? 60 : root.armyworm ? 46 : 16, root.bertha ? 3 : 8)
+        path: root.speckles(root.bertha ? 34 : 50, root.bertha ? 3 : 8)
     }
 
     // Bertha and clover: round spot and kidney spot; white and plain in the one, hardly there in the other
@@ -171,7 +175,7 @@ Item {
 
     // Fringe along the outer edge
     Ink {
-        stroke: root.bertha ? "#E9E7E2" : root.clover ? "#C9BEB0" : root.armyworm ? "#B8935F" : "#AAA49B"
+        stroke: root.pick("#E9E7E2", "#C9BEB0", "#B8935F", "#AAA49B")
         strokeWidth: root.bertha ? 3.4 : 2
         path: "M 186 24 C 184 40 179 56 170 68.5"
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Something the person should know. kind: "note", "caution", "question" or "kept"; drawn sign and words say which.
+// Something to know. kind: "note", "caution", "question" or "kept"; drawn sign and words say which.
 import QtQuick
 import Duskrow.Theme
 

@@ -13,16 +13,16 @@ T.Button {
     property color edge: Theme.line
     property int edgeWidth: Theme.hairline
     property int corner: Theme.radius
+    property int leastHeight: Theme.touchWide
 
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
-    implicitHeight: Math.max(Theme.touchWide, implicitContentHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(root.leastHeight, implicitContentHeight + topPadding + bottomPadding)
     horizontalPadding: Theme.padding
     verticalPadding: Theme.gapSmall
     focusPolicy: Qt.StrongFocus
     font.family: Theme.family
     font.pixelSize: Theme.typeBody
     font.weight: Font.DemiBold
-    opacity: root.enabled ? 1 : 0.5
 
     Accessible.name: root.text
     Accessible.role: Accessible.Button
@@ -33,8 +33,8 @@ T.Button {
 
     background: Rectangle {
         radius: root.corner
-        color: root.down ? root.fillPressed : root.fill
-        border.width: root.edgeWidth
+        color: !root.enabled ? Theme.groundNote : root.down ? root.fillPressed : root.fill
+        border.width: root.enabled ? root.edgeWidth : 0
         border.color: root.edge
 
         FocusRing {
@@ -45,7 +45,7 @@ T.Button {
 
     contentItem: Text {
         text: root.text
-        color: root.words
+        color: root.enabled ? root.words : Theme.inkSoft
         font: root.font
         horizontalAlignment: Text.AlignHCenter
         lineHeight: Theme.lineHeight

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Rounds the corners of a picture by painting the ground over them; a mask would not show on the software renderer.
+// Paints the ground over the corners of a picture; a mask would not show on the software renderer.
 import QtQuick
 import Duskrow.Theme
 
@@ -14,14 +14,21 @@ Item {
         return "M " + x + " " + y + " l 0 " + dy + arc + dx + " " + (-dy) + " z ";
     }
 
+    function topCorners(): string {
+        const right = root.corner("0", root.width, 0, -root.r, root.r);
+        return root.corner("1", 0, 0, root.r, root.r) + right;
+    }
+
+    function bottomCorners(): string {
+        const right = root.corner("1", root.width, root.height, -root.r, -root.r);
+        return root.corner("0", 0, root.height, root.r, -root.r) + right;
+    }
+
     anchors.fill: parent
 
     Ink {
         anchors.fill: parent
         fill: root.ground
-        path: root.corner("1", 0, 0, root.r, root.r) + root.corner("0", root.width, 0, -root.r, root.r) + root.corner("0", 0,
-                                                                                                                     root.height,
-                                                                                                                     root.r, -root.r)
-              + root.corner("1", root.width, root.height, -root.r, -root.r)
+        path: root.topCorners() + root.bottomCorners()
     }
 }

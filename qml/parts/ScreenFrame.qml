@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A page: head, scrolling content, and what comes next pinned below. On low or very large-typed screens the head
-// scrolls away with the content; in wide windows everything keeps to a readable column.
+// A page: head, scrolling content, and what comes next pinned below. On low screens the head scrolls away as
+// well; in wide windows everything keeps to a readable column.
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.Theme
@@ -36,7 +36,7 @@ FocusScope {
         return false;
     }
 
-    // Moves the page so far that the item, its ring and a little air are seen; the top wins where it is too tall.
+    // Scrolls until the item, its ring and a little air are seen; the top wins where it is too tall.
     function reveal(item: Item): void {
         if (!item || !root.holds(item))
             return;

@@ -12,6 +12,7 @@ T.Popup {
     required property string name
     default property alias content: column.data
     property bool decided: false
+    readonly property real room: root.parent ? root.parent.height : 0
     readonly property bool wide: root.parent ? root.parent.width > 700 : false
 
     signal dismissed
@@ -27,9 +28,9 @@ T.Popup {
     focus: true
     closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
     x: root.parent ? (root.parent.width - width) / 2 : 0
-    y: root.parent ? (root.wide ? (root.parent.height - height) / 2 : root.parent.height - height) : 0
+    y: root.wide ? (root.room - height) / 2 : root.room - height
     width: root.parent ? Math.min(root.parent.width, Theme.contentWidth) : 0
-    height: root.parent ? Math.min(root.parent.height - Theme.margin, column.implicitHeight + topPadding + bottomPadding) : 0
+    height: Math.min(root.room - Theme.margin, column.implicitHeight + topPadding + bottomPadding)
     padding: Theme.margin
 
     onAboutToShow: root.decided = false

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The small drawn sign of a notice: i, triangle, question mark or tick. Shape and glyph differ, not only colour.
+// The small drawn sign of a notice: i, triangle, question mark or tick. Shape and glyph differ, not colour.
 import QtQuick
 import QtQuick.Shapes
 import Duskrow.Theme
@@ -9,7 +9,8 @@ Item {
 
     property string kind: "note"
     property color colour: Theme.ink
-    property color ground: root.kind === "caution" || root.kind === "question" ? Theme.groundCaution : Theme.groundNote
+    readonly property bool asks: root.kind === "caution" || root.kind === "question"
+    property color ground: root.asks ? Theme.groundCaution : Theme.groundNote
     readonly property real side: Math.round(28 * Math.min(Theme.textScale, 1.5))
 
     implicitWidth: root.side

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Stake, trap and canopy to scale, with a measuring rod. Where the entrance is at or below the canopy the part of
-// the crop that hides it is hatched. All words come from the caller.
+// Stake, trap and canopy to scale, with a measuring rod; hatched where the crop hides the entrance.
 import QtQuick
 import Duskrow.Theme
 
@@ -19,8 +18,10 @@ Item {
     property string rodUnit: qsTr("cm", "unit on the measuring rod")
     property color ground: Theme.paper
     readonly property bool hidden: root.entranceKnown && root.canopyKnown && root.entranceMm <= root.canopyMm
-    readonly property int highestMm: Math.max(root.entranceKnown ? root.entranceMm + 420 : 0, root.canopyKnown ? root.canopyMm
-                                                                                                               + 420 : 0, 1400)
+    readonly property int trapTopMm: root.entranceKnown ? root.entranceMm + 420 : 0
+    readonly property int cropTopMm: root.canopyKnown ? root.canopyMm + 420 : 0
+    readonly property int highestMm: Math.max(root.trapTopMm, root.cropTopMm, 1400)
+    readonly property real legendHeight: root.outside ? legend.implicitHeight + Theme.gapSmall : 0
     readonly property real soilHeight: Math.round(scene.height * 0.09)
     readonly property real perMm: (scene.height - root.soilHeight) / root.highestMm
     readonly property real entranceY: root.yOf(root.entranceMm)
@@ -34,7 +35,7 @@ Item {
     }
 
     implicitWidth: 320
-    implicitHeight: Math.round(300 * (1 + (Theme.textScale - 1) * 0.4)) + (root.outside ? legend.implicitHeight + Theme.gapSmall : 0)
+    implicitHeight: Math.round(300 * (1 + (Theme.textScale - 1) * 0.4)) + root.legendHeight
 
     Accessible.role: Accessible.Graphic
     Accessible.name: root.description
@@ -46,7 +47,7 @@ Item {
     Item {
         id: scene
         width: root.width
-        height: root.height - (root.outside ? legend.implicitHeight + Theme.gapSmall : 0)
+        height: root.height - root.legendHeight
         clip: true
 
         Sky {
@@ -135,19 +136,20 @@ Item {
 
         Pill {
             id: entrancePill
+            // Below the clearance where the two would meet.
+            readonly property bool under: clearancePill.visible && x < clearancePill.x + clearancePill.width
+            readonly property real least: (under ? clearancePill.y + clearancePill.height : 0) + Theme.gapTiny
             x: scene.width - width - Theme.gap
-            y: Math.max(clearancePill.visible && x < clearancePill.x + clearancePill.width ? clearancePill.y + clearancePill.height
-                                                                                             + Theme.gapTiny : Theme.gapTiny, root.entranceY
-                        - height / 2)
+            y: Math.max(entrancePill.least, root.entranceY - height / 2)
             text: root.entranceKnown && !root.outside ? root.entranceText : ""
             maximumWidth: scene.width - root.trapX - Theme.gap - Theme.gapWide
         }
 
         Pill {
             x: scene.width - width - Theme.gap
-            y: Math.min(scene.height - height - Theme.gapTiny, Math.max(root.canopyY + Theme.gapSmall, entrancePill.visible ? entrancePill.y
-                                                                                                                         + entrancePill.height
-                                                                                                                         + Theme.gapSmall : 0))
+            readonly property real least: entrancePill.visible ? entrancePill.y + entrancePill.height : 0
+            readonly property real most: scene.height - height - Theme.gapTiny
+            y: Math.min(most, Math.max(root.canopyY, least) + Theme.gapSmall)
             text: root.canopyKnown && !root.outside ? root.canopyText : ""
             maximumWidth: scene.width - rod.width - 2 * Theme.gap
         }

@@ -8,10 +8,11 @@ Item {
 
     required property list<string> labels
     property int current: 0
-    readonly property real barWidth: (root.width - (root.labels.length - 1) * Theme.gapTiny) / Math.max(1, root.labels.length)
+    readonly property int steps: Math.max(1, root.labels.length)
+    readonly property real barWidth: (root.width - (root.steps - 1) * Theme.gapTiny) / root.steps
     readonly property bool fits: measure.widest(root.labels, Theme.typeSmall) <= root.barWidth
-    readonly property string sentence: qsTr("Step %1 of %2: %3").arg(root.current + 1).arg(root.labels.length).arg(
-                                           root.labels[root.current] ?? "")
+    readonly property string step: root.labels[root.current] ?? ""
+    readonly property string sentence: qsTr("Step %1 of %2: %3").arg(root.current + 1).arg(root.steps).arg(root.step)
 
     implicitWidth: 200
     implicitHeight: Theme.bar + Theme.gapSmall + spoken.implicitHeight

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A box to type into between a key for less and a key for more; the keys go below where the type is too large.
+// A box to type into, between a key for less and one for more; in large type the keys go below it.
 import QtQuick
 import Duskrow.Theme
 
@@ -24,7 +24,8 @@ Item {
     property string moreObject: "plus"
     readonly property real keyWidth: Math.max(less.implicitWidth, more.implicitWidth)
     readonly property real unitRoom: root.unit.length > 0 ? unitWords.implicitWidth + Theme.gap : 0
-    readonly property real boxNeed: measure.width(root.sample, root.pixelSize) + 2 * Math.max(Theme.gap, root.unitRoom + Theme.gapTiny)
+    readonly property real sides: 2 * Math.max(Theme.gap, root.unitRoom + Theme.gapTiny)
+    readonly property real boxNeed: measure.width(root.sample, root.pixelSize) + root.sides
     readonly property bool stacked: root.boxNeed + 2 * root.keyWidth + 2 * Theme.gapSmall > root.width
 
     signal typed(string text)

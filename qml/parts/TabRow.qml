@@ -10,9 +10,11 @@ Item {
     required property list<string> keys
     required property list<string> labels
     property string current: ""
-    readonly property bool oneRow: (measure.widest(root.labels, Theme.typeSmall) + Theme.gapSmall) * root.labels.length <= root.width
+    readonly property real tabNeed: measure.widest(root.labels, Theme.typeSmall) + Theme.gapSmall
+    readonly property bool oneRow: root.tabNeed * root.labels.length <= root.width
     readonly property int columns: root.oneRow ? root.labels.length : Math.ceil(root.labels.length / 2)
-    readonly property int tabHeight: Math.max(Theme.touchWide, Math.ceil(Theme.typeSmall * 1.4) + Theme.gap + Theme.gapSmall)
+    readonly property int wordsHeight: Math.ceil(Theme.typeSmall * 1.4)
+    readonly property int tabHeight: Math.max(Theme.touchWide, root.wordsHeight + Theme.gap + Theme.gapSmall)
 
     signal picked(string key)
 

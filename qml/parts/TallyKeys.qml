@@ -8,12 +8,17 @@ Grid {
 
     required property string label
     property bool canTakeAway: true
+    readonly property real keyNeed: measure.width("+10", Theme.typeTitle) + 2 * Theme.gapSmall
     readonly property real keyWidth: (root.width - (root.columns - 1) * root.spacing) / root.columns
 
     signal stepped(int by)
     signal keypadAsked
 
-    columns: measure.width("+10", Theme.typeTitle) + 2 * Theme.gapSmall > (root.width - 3 * root.spacing) / 4 ? 2 : 4
+    function keyName(by: int): string {
+        return by < 0 ? qsTr("%1: one less").arg(root.label) : qsTr("%1: %2 more").arg(root.label).arg(by);
+    }
+
+    columns: root.keyNeed > (root.width - 3 * root.spacing) / 4 ? 2 : 4
     spacing: Theme.gap
 
     Measure {
@@ -32,13 +37,12 @@ Grid {
             height: Theme.touchWide + Theme.gapTiny
             autoRepeat: false
             enabled: modelData > 0 || root.canTakeAway
-            Accessible.name: modelData < 0 ? qsTr("%1: one less").arg(root.label) : qsTr("%1: %2 more").arg(root.label).arg(
-                                                 modelData)
+            Accessible.name: root.keyName(modelData)
             onStepped: by => root.stepped(by)
         }
     }
-    // qmllint enable unqualified
 
+    // qmllint enable unqualified
     PlainButton {
         objectName: "tally_keypad"
         text: "123"

@@ -83,7 +83,7 @@ FocusScope {
         Accessible.ignored: true
     }
 
-    // A gloved touch wanders: it counts as long as it ends inside, however long it took, and never turns to scrolling.
+    // A gloved touch wanders: it counts if it ends inside, however long it took, and it never scrolls.
     MouseArea {
         id: touch
         anchors.fill: parent

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A statement and whether it holds; the whole row answers. The word beside the switch says the same as its knob.
+// A statement and whether it holds; the whole row answers.
 import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
@@ -67,7 +67,7 @@ T.Switch {
             radius: 11
             color: root.checked ? Theme.next : Theme.edge
 
-            Behavior on x {
+            Behavior on x  {
                 NumberAnimation {
                     duration: Theme.quick
                 }

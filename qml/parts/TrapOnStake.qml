@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The small trap of the stake picture, to scale: lid, gap (the entrance), collar, bucket; the stake beside it.
+// The small trap of the stake picture, to scale: lid, gap (the entrance), collar, bucket, and the stake.
 import QtQuick
 import Duskrow.Theme
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The bucket trap cut open. highlight: "lure", "strip", "entrance", "bucket" or nothing; the caller's label points there.
+// The bucket trap cut open, with a label that points at the highlight: "lure", "strip", "entrance", "bucket".
 import QtQuick
 import Duskrow.Theme
 
@@ -32,7 +32,7 @@ Item {
     }
 
     implicitWidth: 320
-    implicitHeight: root.beside ? Math.max(drawing.height, words.implicitHeight) : words.y + words.implicitHeight
+    implicitHeight: root.labelled ? Math.max(drawing.height, words.y + words.implicitHeight) : drawing.height
 
     Accessible.role: Accessible.Graphic
     Accessible.name: root.description
@@ -149,8 +149,8 @@ Item {
         id: words
         visible: root.labelled
         x: root.beside ? drawing.width + Theme.gap : 0
-        y: root.beside ? Math.max(0, Math.min(drawing.height - height, root.labelY - Theme.typeSmall * 0.65)) : drawing.height
-                         + Theme.gapSmall
+        readonly property real level: Math.max(0, Math.min(drawing.height - height, root.labelY - 10))
+        y: root.beside ? level : drawing.height + Theme.gapSmall
         width: root.width - x
         horizontalAlignment: root.beside ? Text.AlignLeft : Text.AlignHCenter
         text: root.label

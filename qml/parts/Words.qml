@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A run of text in one of the few sizes the app has; it wraps and is never cut off.
-// kind: "body", "strong", "soft" (secondary), "small" (16 px, full ink), "title", "head", "heading", "number", "error".
+// A run of text in one of the few sizes the app has; it wraps and is never cut off. kind: "body", "strong",
+// "soft" (secondary), "small" (16 px, full ink), "head", "title", "heading", "number" or "error".
 import QtQuick
 import Duskrow.Theme
 

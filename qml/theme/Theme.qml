@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Every colour, size and distance of the app, for day and for night.
 pragma Singleton
-
 import QtQuick
 
 QtObject {

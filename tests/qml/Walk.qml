@@ -6,10 +6,13 @@ QtObject {
     id: walk
 
     readonly property int touch: 48
+    property var texts: []
 
     function complaints(page) {
         const found = [];
+        walk.texts = [];
         walk.visit(page, page, found);
+        walk.judgeOverlaps(found);
         return found;
     }
 
@@ -43,6 +46,7 @@ QtObject {
         if (item.font.pixelSize < 16)
             found.push(words + " is only " + item.font.pixelSize + " px");
         const at = item.mapToItem(page, 0, 0);
+        walk.remember(item, at, words);
         if (at.x < -0.5 || at.x + item.width * item.scale > page.width + 0.5)
             found.push(words + " leaves the page at the side");
         for (let above = item.parent; above && above !== page; above = above.parent) {
@@ -51,6 +55,30 @@ QtObject {
             const y = item.mapToItem(above, 0, 0).y;
             if (y < -1.5 || y + item.paintedHeight > above.height + 1.5)
                 found.push(words + " leaves its card: " + (y + item.paintedHeight) + " in " + above.height);
+        }
+    }
+
+    // Only what is painted counts, and only words on the same sheet: a page scrolls beneath what is pinned.
+    function remember(item, at, words) {
+        let sheet = item.parent;
+        while (sheet.parent && !("contentY" in sheet.parent))
+            sheet = sheet.parent;
+        const spare = (item.width - item.paintedWidth) * item.scale;
+        const shift = item.effectiveHorizontalAlignment === Text.AlignRight ? spare
+            : item.effectiveHorizontalAlignment === Text.AlignHCenter ? spare / 2 : 0;
+        walk.texts.push({ words, sheet, x: at.x + shift, y: at.y, width: item.paintedWidth, height: Math.min(item.height, item.paintedHeight) });
+    }
+
+    function judgeOverlaps(found) {
+        for (let i = 0; i < walk.texts.length; ++i) {
+            for (let k = i + 1; k < walk.texts.length; ++k) {
+                const a = walk.texts[i];
+                const b = walk.texts[k];
+                const wide = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+                const high = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+                if (a.sheet === b.sheet && wide > 2 && high > 4)
+                    found.push(a.words + " runs into " + b.words);
+            }
         }
     }
 }

@@ -49,7 +49,10 @@ Item {
         function test_theWalkSeesWhatIsWrong() {
             const text = createTemporaryQmlObject('import QtQuick; Rectangle { width: 100; height: 20; radius: 2;'
                 + 'Text { text: "A long line of words"; width: 30; elide: Text.ElideRight; font.pixelSize: 12 } }', stage);
-            verify(walk.complaints(text).length >= 2);
+            compare(walk.complaints(text).length, 2);
+            const pair = createTemporaryQmlObject('import QtQuick; Item { width: 300; height: 40;'
+                + 'Text { text: "One sentence"; font.pixelSize: 16 } Text { text: "and another"; x: 30; font.pixelSize: 16 } }', stage);
+            compare(walk.complaints(pair).join(""), "“One sentence” runs into “and another”");
         }
     }
 }
