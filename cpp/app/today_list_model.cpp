@@ -69,7 +69,7 @@ QVariant TodayListModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> TodayListModel::roleNames() const
 {
-    return {{Trap, "trap"}, {Title, "title"}, {Line, "line"}, {Right, "right"}, {SpokenRight, "spokenRight"},
+    return {{Trap, "trap"}, {Title, "title"}, {Line, "line"}, {Right, "aside"}, {SpokenRight, "spokenAside"},
         {Reasons, "reasons"}, {ActText, "actText"}, {ActRoute, "actRoute"}, {IsDue, "isDue"}};
 }
 

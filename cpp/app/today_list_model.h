@@ -16,6 +16,9 @@ struct TodayRow {
     QString right; // how far, or when
     QString spokenRight; // the same in words, for a reader that cannot speak an arrow
     QString reasons; // a line each
+    QString firstReason; // of what comes first, for the stop that stands large
+    QString alsoLine; // of the rest
+    QString alsoReasons;
     QString actText; // what one does there
     QString actRoute;
     bool isDue = false;

@@ -76,13 +76,16 @@ TodayRow rowOf(const Stop& stop, LocalDay today)
     row.title = stop.title;
     if (isOnlyScouting(stop) && !stop.site.isEmpty()) row.title = said("%1, larvae").arg(stop.site);
     row.line = text::dueLine(stop.items, today);
+    row.alsoLine = text::dueLine(std::span(stop.items).subspan(1), today);
     //: a person's name, then what is due at a trap lent to that person
     if (!stop.lentTo.isEmpty()) row.line = said("lent to %1: %2").arg(stop.lentTo, row.line);
     QStringList reasons;
     for (const DueItem& item : stop.items) reasons << text::dueReason(item, today);
     row.reasons = reasons.join(QLatin1Char('\n'));
+    row.firstReason = reasons.takeFirst();
+    row.alsoReasons = reasons.join(QLatin1Char('\n'));
     nameWay(row, stop);
-    if (!row.isDue) nameDay(row, stop.items.front().day, today);
+    if (!row.isDue) nameDay(row, stop.day(), today);
     nameAct(row, stop, today);
     return row;
 }

@@ -64,6 +64,9 @@ std::optional<Stop> stopOf(
     if (items.empty()) return std::nullopt;
     Stop stop{.trap = trap.id, .title = records.titleOf(trap), .site = {}};
     stop.items = std::move(items);
+    // As one does them: the count first, the walk for larvae last.
+    std::stable_sort(stop.items.begin(), stop.items.end(),
+        [](const DueItem& a, const DueItem& b) { return a.what < b.what; });
     if (const Site* site = records.siteOf(trap)) stop.site = QString::fromStdString(site->name);
     stop.place = trapNow(records.factsOf(trap), ask.today).place;
     const Loan* loan = records.loanOf(trap, ask.today);
@@ -132,6 +135,13 @@ bool Stop::has(DueWhat what, LocalDay today) const
         [&](const DueItem& item) { return item.what == what && item.day <= today; });
 }
 
+LocalDay Stop::day() const
+{
+    return std::min_element(items.begin(), items.end(), [](const DueItem& a, const DueItem& b) {
+        return a.day < b.day;
+    })->day;
+}
+
 Result<TodayFound> findStops(store::Reader& reader, const TodayAsk& ask)
 {
     TodayFound found;
@@ -160,7 +170,7 @@ void rankStops(std::vector<Stop>& stops, LocalDay today, const std::optional<Geo
         stop.way = here && stop.place ? std::optional(courseBetween(*here, *stop.place)) : std::nullopt;
     const auto key = [&](const Stop& stop) {
         const bool isDue = stop.isDue(today);
-        const LocalDay day = isDue && here ? today : stop.items.front().day;
+        const LocalDay day = isDue && here ? today : stop.day();
         return std::tuple(!isDue, day, stop.way ? stop.way->distance.value() : farOff, stop.title, stop.trap);
     };
     std::sort(stops.begin(), stops.end(), [&](const Stop& a, const Stop& b) { return key(a) < key(b); });

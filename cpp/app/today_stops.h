@@ -28,10 +28,11 @@ struct Stop {
     QString title;
     QString site;
     std::optional<domain::GeoPoint> place = {};
-    std::vector<domain::DueItem> items = {}; // soonest first; never none
+    std::vector<domain::DueItem> items = {}; // in the order of doing; never none
     QString lentTo = {}; // in whose hands it is; empty for its keeper's
     std::optional<domain::Course> way = {}; // from where one stands
 
+    [[nodiscard]] domain::LocalDay day() const; // of what comes first
     [[nodiscard]] bool isDue(domain::LocalDay today) const;
     [[nodiscard]] bool has(domain::DueWhat what, domain::LocalDay today) const; // due by today
 };

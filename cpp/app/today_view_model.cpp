@@ -31,12 +31,12 @@ Row rowOfDraft(const OpenDraft& draft)
 {
     Row row{.key = draft.key};
     if (draft.route == QLatin1String("setup"))
-        row.title = said("A half-entered set-up");
+        row.title = said("Go on with a half-entered set-up");
     else if (draft.subject.startsWith(QLatin1String("edit:")))
-        row.title = said("A half-entered correction at %1").arg(draft.title);
+        row.title = said("Go on with a half-entered correction");
     else
-        row.title = said("A half-entered visit at %1").arg(draft.title);
-    row.detail = said("Go on where you left it.");
+        row.title = said("Go on with a half-entered visit");
+    row.detail = draft.title;
     row.route = draft.route;
     row.subject = draft.subject;
     return row;
@@ -166,7 +166,7 @@ void TodayViewModel::arrange()
             m_act = std::move(row);
         else if (row.isDue)
             add(due, mostDue, std::move(row));
-        else if (stop.items.front().day <= today + weekAhead)
+        else if (stop.day() <= today + weekAhead)
             add(thisWeek, mostLater, std::move(row));
         else
             add(afterwards, mostLater, std::move(row));
@@ -194,6 +194,13 @@ QString TodayViewModel::date() const
     return text::day(session().clock().today());
 }
 
+QString TodayViewModel::actReason() const
+{
+    if (!m_act) return {};
+    if (m_act->spokenRight.isEmpty()) return m_act->firstReason;
+    return m_act->spokenRight + QLatin1Char(' ') + m_act->firstReason;
+}
+
 QString TodayViewModel::moreLine() const
 {
     if (m_hidden == 0) return {};
@@ -212,14 +219,6 @@ QString TodayViewModel::reportLine() const
     if (m_found.countsToReport == 0) return said("every count is in");
     return counted(QT_TRANSLATE_NOOP("Today", "one count still to come"),
         QT_TRANSLATE_NOOP("Today", "%1 counts still to come"), m_found.countsToReport);
-}
-
-QString TodayViewModel::reportDay() const
-{
-    const auto due = report();
-    if (!due) return {};
-    if (due->day == session().clock().today()) return said("today");
-    return QLocale().standaloneDayName(toQDate(due->day).dayOfWeek(), QLocale::ShortFormat);
 }
 
 QString TodayViewModel::keptLine() const

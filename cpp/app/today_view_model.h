@@ -22,9 +22,9 @@ class TodayViewModel : public ViewModel {
     Q_PROPERTY(bool hasAct READ hasAct NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString actTrap READ actTrap NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString actTitle READ actTitle NOTIFY foundChanged FINAL)
-    Q_PROPERTY(QString actWay READ actWay NOTIFY foundChanged FINAL)
-    Q_PROPERTY(QString actLine READ actLine NOTIFY foundChanged FINAL)
-    Q_PROPERTY(QString actReasons READ actReasons NOTIFY foundChanged FINAL)
+    Q_PROPERTY(QString actReason READ actReason NOTIFY foundChanged FINAL)
+    Q_PROPERTY(QString actAlso READ actAlso NOTIFY foundChanged FINAL) // what else is due there
+    Q_PROPERTY(QString actAlsoWhy READ actAlsoWhy NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString actText READ actText NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString actRoute READ actRoute NOTIFY foundChanged FINAL)
     Q_PROPERTY(duskrow::app::TodayListModel* due READ due CONSTANT FINAL)
@@ -34,7 +34,6 @@ class TodayViewModel : public ViewModel {
     Q_PROPERTY(QString moreLine READ moreLine NOTIFY foundChanged FINAL) // of stops not listed here
     Q_PROPERTY(QString reportTitle READ reportTitle NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString reportLine READ reportLine NOTIFY foundChanged FINAL)
-    Q_PROPERTY(QString reportDay READ reportDay NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString keptLine READ keptLine NOTIFY foundChanged FINAL)
 
 public:
@@ -49,9 +48,9 @@ public:
     [[nodiscard]] bool hasAct() const { return m_act.has_value(); }
     [[nodiscard]] QString actTrap() const { return m_act ? m_act->trap : QString(); }
     [[nodiscard]] QString actTitle() const { return m_act ? m_act->title : QString(); }
-    [[nodiscard]] QString actWay() const { return m_act ? m_act->spokenRight : QString(); }
-    [[nodiscard]] QString actLine() const { return m_act ? m_act->line : QString(); }
-    [[nodiscard]] QString actReasons() const { return m_act ? m_act->reasons : QString(); }
+    [[nodiscard]] QString actReason() const;
+    [[nodiscard]] QString actAlso() const { return m_act ? m_act->alsoLine : QString(); }
+    [[nodiscard]] QString actAlsoWhy() const { return m_act ? m_act->alsoReasons : QString(); }
     [[nodiscard]] QString actText() const { return m_act ? m_act->actText : QString(); }
     [[nodiscard]] QString actRoute() const { return m_act ? m_act->actRoute : QString(); }
     [[nodiscard]] TodayListModel* due() { return &m_due; }
@@ -61,7 +60,6 @@ public:
     [[nodiscard]] QString moreLine() const;
     [[nodiscard]] QString reportTitle() const;
     [[nodiscard]] QString reportLine() const;
-    [[nodiscard]] QString reportDay() const;
     [[nodiscard]] QString keptLine() const;
 
     // Looks again, e.g. when the screen comes back.

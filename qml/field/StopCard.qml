@@ -9,8 +9,8 @@ ListCard {
 
     required property string trap
     required property string line
-    required property string right
-    required property string spokenRight
+    required property string aside
+    required property string spokenAside
     required property string reasons
     required property string actText
     required property string actRoute
@@ -20,11 +20,11 @@ ListCard {
     signal opened(string route, string subject)
 
     subtitle: root.line
-    rightText: root.right
+    rightText: root.aside
     due: root.isDue
     dueWord: ""
     chevron: false
-    Accessible.name: root.title + ", " + root.line + (root.spokenRight ? ", " + root.spokenRight : "")
+    Accessible.name: root.title + ", " + root.line + (root.spokenAside ? ", " + root.spokenAside : "")
     Accessible.description: root.isOpen ? root.reasons : qsTr("Touch to hear why.")
     onClicked: root.isOpen = !root.isOpen
 

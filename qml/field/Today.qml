@@ -16,7 +16,8 @@ ScreenFrame {
 
     title: root.model.heading
     canGoBack: false
-    headAbove: root.model.date
+    fillsPage: true
+    above: root.model.date
     onVisibleChanged: {
         if (root.visible)
             root.model.refresh();
@@ -33,16 +34,16 @@ ScreenFrame {
     Repeater {
         model: root.model.drafts
 
-        NoticeBar {
-            required property string title
+        ListCard {
             required property string detail
             required property string route
             required property string subject
             objectName: "draft"
-            text: title
-            action: qsTr("Go on")
+            subtitle: detail
+            due: true
+            dueWord: ""
             Layout.fillWidth: true
-            onActed: root.opened(route, subject)
+            onClicked: root.opened(route, subject)
         }
     }
 
@@ -51,10 +52,8 @@ ScreenFrame {
         visible: root.model.isKnown && !root.model.hasSeason
         title: qsTr("A new season: %1").arg(root.model.year)
         text: qsTr("The same people, week and protocols. Fields are new, since the crop rotates.")
-        action: qsTr("Begin %1").arg(root.model.year)
         Layout.fillWidth: true
         Layout.topMargin: Theme.gapWide
-        onActed: root.model.beginSeason()
     }
 
     EmptyState {
@@ -62,12 +61,11 @@ ScreenFrame {
         visible: root.model.isKnown && root.model.hasSeason && !root.model.hasTraps
         title: qsTr("No trap yet")
         text: qsTr("Set one up, and what is due there stands here each week.")
-        action: qsTr("Set up the first trap")
         Layout.fillWidth: true
         Layout.topMargin: Theme.gapWide
-        onActed: root.opened("setup", "")
 
         TrapPicture {
+            description: qsTr("A bucket trap")
             Layout.alignment: Qt.AlignHCenter
         }
     }
@@ -76,9 +74,9 @@ ScreenFrame {
         objectName: "actCard"
         visible: root.model.hasAct
         title: root.model.actTitle
-        where: root.model.actWay
-        text: root.model.actLine
-        why: root.model.actReasons
+        text: root.model.actReason
+        also: root.model.actAlso
+        alsoWhy: root.model.actAlsoWhy
         actText: root.model.actText
         Layout.fillWidth: true
         onActed: root.opened(root.model.actRoute, root.model.actTrap)
@@ -112,16 +110,26 @@ ScreenFrame {
         }
     }
 
-    ListCard {
+    Card {
         id: report
         objectName: "report"
         visible: root.model.reportTitle.length > 0
-        title: root.model.reportTitle
-        subtitle: root.model.reportLine
-        rightText: root.model.reportDay
-        chevron: false
-        focusPolicy: Qt.NoFocus
+        spacing: Theme.gapTiny
         Layout.fillWidth: true
+
+        Words {
+            objectName: "reportTitle"
+            text: root.model.reportTitle
+            kind: "strong"
+            Layout.fillWidth: true
+        }
+
+        Words {
+            objectName: "reportLine"
+            text: root.model.reportLine
+            kind: "soft"
+            Layout.fillWidth: true
+        }
     }
 
     SectionLabel {
@@ -148,14 +156,33 @@ ScreenFrame {
         onClicked: root.placeWanted("traps")
     }
 
+    Item {
+        Layout.fillHeight: true
+    }
+
+    Words {
+        objectName: "keptLine"
+        visible: text.length > 0
+        text: root.model.keptLine
+        kind: "soft"
+        horizontalAlignment: Text.AlignHCenter
+        Layout.fillWidth: true
+    }
+
     pinned: [
-        Words {
-            objectName: "keptLine"
-            visible: text.length > 0
-            text: root.model.keptLine
-            kind: "soft"
-            horizontalAlignment: Text.AlignHCenter
+        ActButton {
+            objectName: "beginSeason"
+            visible: root.model.isKnown && !root.model.hasSeason
+            text: qsTr("Begin %1").arg(root.model.year)
             Layout.fillWidth: true
+            onClicked: root.model.beginSeason()
+        },
+        ActButton {
+            objectName: "firstTrap"
+            visible: root.model.isKnown && root.model.hasSeason && !root.model.hasTraps
+            text: qsTr("Set up the first trap")
+            Layout.fillWidth: true
+            onClicked: root.opened("setup", "")
         }
     ]
 }

@@ -9,9 +9,9 @@ Rectangle {
 
     required property string title
     required property string actText
-    property string where: ""
     property string text: ""
-    property string why: ""
+    property string also: "" // what else there is to do there
+    property string alsoWhy: ""
 
     signal acted
 
@@ -39,30 +39,11 @@ Rectangle {
         }
 
         Words {
-            objectName: "actWhere"
-            visible: text.length > 0
-            text: root.where
-            kind: "small"
-            color: Theme.actInk
-            Layout.fillWidth: true
-        }
-
-        Words {
-            objectName: "actLine"
+            objectName: "actText"
             visible: text.length > 0
             text: root.text
             kind: "small"
             color: Theme.actInk
-            font.weight: Font.DemiBold
-            Layout.fillWidth: true
-        }
-
-        Words {
-            objectName: "actWhy"
-            visible: text.length > 0
-            text: root.why
-            kind: "soft"
-            color: Theme.actInkSoft
             Layout.fillWidth: true
         }
 
@@ -73,6 +54,41 @@ Rectangle {
             Layout.topMargin: Theme.gapTiny
             Layout.maximumWidth: column.width
             onClicked: root.acted()
+        }
+
+        PressButton {
+            id: alsoButton
+            property bool isOpen: false
+            objectName: "also"
+            visible: root.also.length > 0
+            //: what else is due at a stop; a list follows
+            text: qsTr("Also: %1").arg(root.also)
+            fill: Theme.act
+            fillPressed: Theme.actPressed
+            words: Theme.actInk
+            edgeWidth: 0
+            horizontalPadding: 0
+            font.pixelSize: Theme.typeSmall
+            Layout.fillWidth: true
+            Accessible.description: alsoButton.isOpen ? root.alsoWhy : qsTr("Touch to hear why.")
+            onClicked: alsoButton.isOpen = !alsoButton.isOpen
+
+            contentItem: Words {
+                text: alsoButton.text
+                kind: "small"
+                color: Theme.actInk
+                verticalAlignment: Text.AlignVCenter
+                font.weight: Font.DemiBold
+            }
+        }
+
+        Words {
+            objectName: "alsoWhy"
+            visible: alsoButton.visible && alsoButton.isOpen
+            text: root.alsoWhy
+            kind: "small"
+            color: Theme.actInkSoft
+            Layout.fillWidth: true
         }
     }
 }

@@ -61,8 +61,8 @@ void World::componentComplete()
     programme.invented = true;
     Season season;
     const LocalDay day = *parseDay(m_today.toStdString());
-    season.id = seasonId(programme.id, yearOf(day));
-    season.year = yearOf(day);
+    season.year = m_seasonYear > 0 ? m_seasonYear : yearOf(day);
+    season.id = seasonId(programme.id, *season.year);
     season.weekStart = 1;
     season.countDay = 1;
     season.graceDays = 1;
@@ -119,10 +119,32 @@ void World::keep(std::vector<Edit> edits)
 QString World::addTrap(
     const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon)
 {
+    return addTrapAt(m_app->session()->me()->id, siteName, tag, setDay, lat, lon);
+}
+
+QString World::addTrapOf(
+    const QString& keeper, const QString& siteName, const QString& tag, const QString& setDay)
+{
+    Member other;
+    other.id = m_app->session()->newId();
+    other.name = keeper.toStdString();
+    other.role = Role::Grower;
+    keep({creation(other, {})});
+    return addTrapAt(other.id, siteName, tag, setDay, 49.9, -97.2);
+}
+
+void World::leaveDraft(const QString& key, const QString& body)
+{
+    m_app->session()->saveDraft(key, body.toUtf8());
+}
+
+QString World::addTrapAt(const Uuid& keeper, const QString& siteName, const QString& tag,
+    const QString& setDay, double lat, double lon)
+{
     Site site;
     site.id = m_app->session()->newId();
     site.season = m_app->session()->season()->id;
-    site.keeper = m_app->session()->me()->id;
+    site.keeper = keeper;
     site.name = siteName.toStdString();
     site.crop = "canola";
     Trap trap;
