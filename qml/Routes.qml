@@ -12,8 +12,8 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> placeKeys: ["today"]
-    readonly property list<string> placeLabels: [qsTr("Today")]
+    readonly property list<string> placeKeys: ["today", "traps"]
+    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps")]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -62,8 +62,17 @@ QtObject {
         }
     }
 
+    readonly property Component traps: Component {
+        Traps {
+            traps: root.app.traps()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
+        case "traps":
+            return root.traps;
         default:
             return root.today;
         }

@@ -103,6 +103,11 @@ StartViewModel* App::start()
     return make<StartViewModel>();
 }
 
+TrapsViewModel* App::traps()
+{
+    return make<TrapsViewModel>();
+}
+
 TodayViewModel* App::today()
 {
     return make<TodayViewModel>();

@@ -8,6 +8,7 @@
 #include "app/session.h"
 #include "app/start_view_model.h"
 #include "app/today_view_model.h"
+#include "app/traps_view_model.h"
 
 namespace duskrow::app {
 
@@ -61,6 +62,7 @@ public:
     // One for each screen; the screen owns it.
     Q_INVOKABLE duskrow::app::StartViewModel* start();
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
+    Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
 
 Q_SIGNALS:
     void stateChanged();

@@ -36,6 +36,15 @@ void nameWay(TodayRow& row, const Stop& stop)
     row.spokenRight = text::wayThere(*stop.way);
 }
 
+// Of a stop that waits: the first day on which something there is to do.
+LocalDay nextDay(const Stop& stop, LocalDay today)
+{
+    LocalDay next = LocalDay::max();
+    for (const DueItem& item : stop.items)
+        if (item.day > today) next = std::min(next, item.day);
+    return next == LocalDay::max() ? today : next;
+}
+
 void nameDay(TodayRow& row, LocalDay day, LocalDay today)
 {
     const auto ahead = day - today;
@@ -85,7 +94,7 @@ TodayRow rowOf(const Stop& stop, LocalDay today)
     row.firstReason = reasons.takeFirst();
     row.alsoReasons = reasons.join(QLatin1Char('\n'));
     nameWay(row, stop);
-    if (!row.isDue) nameDay(row, stop.day(), today);
+    if (!row.isDue) nameDay(row, nextDay(stop, today), today);
     nameAct(row, stop, today);
     return row;
 }

@@ -38,6 +38,10 @@ public:
     // The same at a field of another member.
     Q_INVOKABLE QString addTrapOf(
         const QString& keeper, const QString& siteName, const QString& tag, const QString& setDay);
+    // So many sites with a trap each, "Site 0001" onwards, all of the member's.
+    Q_INVOKABLE void addManyTraps(int count);
+    // The trap came down on a day.
+    Q_INVOKABLE void endTrap(const QString& trap, const QString& day);
     // Half-entered work under a key, as a screen leaves it.
     Q_INVOKABLE void leaveDraft(const QString& key, const QString& body);
     // A count that emptied the trap; gives the visit's id.
@@ -56,6 +60,9 @@ public:
 private:
     void start();
     void keep(std::vector<duskrow::domain::Edit> edits);
+    std::vector<duskrow::domain::Edit> trapEdits(duskrow::domain::Trap& trap,
+        const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
+        const QString& setDay, double lat, double lon);
     QString addTrapAt(const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
         const QString& setDay, double lat, double lon);
 
