@@ -12,8 +12,8 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> placeKeys: ["today"]
-    readonly property list<string> placeLabels: [qsTr("Today")]
+    readonly property list<string> placeKeys: ["today", "traps"]
+    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps")]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -55,7 +55,18 @@ QtObject {
     }
 
     readonly property Component today: Component {
-        Today {}
+        Today {
+            model: root.app.today()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+        }
+    }
+
+    readonly property Component traps: Component {
+        Traps {
+            traps: root.app.traps()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
     }
 
     readonly property Component season: Component {
@@ -111,6 +122,8 @@ QtObject {
 
     function place(key: string): Component {
         switch (key) {
+        case "traps":
+            return root.traps;
         default:
             return root.today;
         }

@@ -128,4 +128,14 @@ SamplesViewModel* App::samples(const QString& trap)
     return make<SamplesViewModel>(trap);
 }
 
+TrapsViewModel* App::traps()
+{
+    return make<TrapsViewModel>();
+}
+
+TodayViewModel* App::today()
+{
+    return make<TodayViewModel>();
+}
+
 } // namespace duskrow::app

@@ -12,6 +12,8 @@
 #include "app/start_view_model.h"
 #include "app/visit/samples_view_model.h"
 #include "app/visit/visit_view_model.h"
+#include "app/today_view_model.h"
+#include "app/traps_view_model.h"
 
 namespace duskrow::app {
 
@@ -69,6 +71,8 @@ public:
     Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
     Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
     Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
+    Q_INVOKABLE duskrow::app::TodayViewModel* today();
+    Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
 
 Q_SIGNALS:
     void stateChanged();
