@@ -164,6 +164,12 @@ Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season
         {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, day, at_ms"});
 }
 
+Result<std::vector<Loan>> loansOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Loan>(
+        {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, from_day, id"});
+}
+
 Result<std::vector<Sample>> samplesOfSeason(Reader& reader, const Uuid& season)
 {
     return reader.select<Sample>({.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, id"});

@@ -44,6 +44,7 @@ domain::Result<std::vector<domain::Visit>> visitsForDue(Reader& reader, const do
 // Of all traps of a season at once, with only the fields that make a season's sum.
 domain::Result<std::vector<domain::Visit>> visitsForCatch(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Service>> servicesOfSeason(Reader& reader, const domain::Uuid& season);
+domain::Result<std::vector<domain::Loan>> loansOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Sample>> samplesOfSeason(Reader& reader, const domain::Uuid& season);
 
 } // namespace duskrow::store

@@ -64,6 +64,12 @@ QString nights(Nights count, const QLocale& locale)
         count.value(), locale);
 }
 
+QString days(std::chrono::days count, const QLocale& locale)
+{
+    return counted(QT_TRANSLATE_NOOP("Amount", "%1 day"), QT_TRANSLATE_N_NOOP("Amount", "%1 days"),
+        count.count(), locale);
+}
+
 QString perNight(MothsPerNight rate, const QLocale& locale)
 {
     const double value = rate.value();
@@ -149,7 +155,10 @@ QString weekday(int iso, const QLocale& locale)
 
 QString timeOfDay(int minute, const QLocale& locale)
 {
-    return locale.toString(QTime(minute / 60, minute % 60), QLocale::ShortFormat);
+    const QTime time(minute / 60, minute % 60);
+    // The C locale has seconds even in its short form.
+    if (locale == QLocale::c()) return time.toString(QStringLiteral("HH:mm"));
+    return locale.toString(time, QLocale::ShortFormat);
 }
 
 } // namespace duskrow::text

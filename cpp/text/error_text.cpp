@@ -86,6 +86,10 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP("ErrorText",
             "The store %1 was written by a newer version of Duskrow. It was left as it is. Update "
             "Duskrow, then open it again.")};
+    case ErrorCode::StoreOlder:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store %1 was written by an older version of Duskrow. Open it once in Duskrow, then try "
+            "again.")};
     case ErrorCode::StoreBusy:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "Another program has the store %1 open. Close it there, then try again.")};

@@ -10,6 +10,7 @@ FocusScope {
 
     required property string title
     property string subtitle: ""
+    property string above: ""
     property bool canGoBack: true
     property int maximumWidth: Theme.contentWidth
     // True where something in the content has Layout.fillHeight and shall take what the screen has to give.
@@ -90,6 +91,7 @@ FocusScope {
                 visible: root.title.length > 0 || root.canGoBack
                 title: root.title
                 subtitle: root.subtitle
+                above: root.above
                 canGoBack: root.canGoBack
                 Layout.fillWidth: true
                 onBack: root.back()

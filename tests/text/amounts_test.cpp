@@ -28,6 +28,8 @@ private Q_SLOTS:
         row("2 bees", text::bees(Bees{2}, m_english));
         row("1 night", text::nights(Nights{1}, m_english));
         row("14 nights", text::nights(Nights{14}, m_english));
+        row("1 day", text::days(std::chrono::days{1}, m_english));
+        row("56 days", text::days(std::chrono::days{56}, m_english));
         row("6.7 a night", text::perNight(MothsPerNight{47.0 / 7.0}, m_english));
         row("0.0 a night", text::perNight(MothsPerNight{0.0}, m_english));
         row("under 0.1 a night", text::perNight(MothsPerNight{0.02}, m_english));
