@@ -12,8 +12,8 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> placeKeys: ["today"]
-    readonly property list<string> placeLabels: [qsTr("Today")]
+    readonly property list<string> placeKeys: ["today", "traps"]
+    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps")]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -55,7 +55,46 @@ QtObject {
     }
 
     readonly property Component today: Component {
-        Today {}
+        Today {
+            model: root.app.today()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+        }
+    }
+
+    readonly property Component traps: Component {
+        Traps {
+            traps: root.app.traps()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component season: Component {
+        TrapSeason {
+            id: seasonPage
+            model: root.app.season(seasonPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component life: Component {
+        TrapLife {
+            id: lifePage
+            model: root.app.life(lifePage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
+    readonly property Component history: Component {
+        History {
+            id: historyPage
+            model: root.app.history(historyPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
     }
 
     readonly property Component setup: Component {
@@ -70,19 +109,22 @@ QtObject {
         }
     }
 
-    readonly property Component season: Component {
-        TrapSeason {
-            id: seasonPage
-            model: root.app.season(seasonPage.subject)
+    readonly property Component visit: Component {
+        TrapVisit {
+            id: visitPage
+            property string subject
+            model: root.app.visit(visitPage.subject)
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
         }
     }
 
-    readonly property Component history: Component {
-        History {
-            id: historyPage
-            model: root.app.history(historyPage.subject)
+    readonly property Component samples: Component {
+        Samples {
+            id: samplesPage
+            property string subject
+            model: root.app.samples(samplesPage.subject)
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
         }
@@ -90,6 +132,8 @@ QtObject {
 
     function place(key: string): Component {
         switch (key) {
+        case "traps":
+            return root.traps;
         default:
             return root.today;
         }
@@ -97,12 +141,18 @@ QtObject {
 
     function page(route: string): Component {
         switch (route) {
-        case "setup":
-            return root.setup;
         case "season":
             return root.season;
+        case "life":
+            return root.life;
         case "history":
             return root.history;
+        case "setup":
+            return root.setup;
+        case "visit":
+            return root.visit;
+        case "samples":
+            return root.samples;
         default:
             console.error("no page", route);
             return root.closed;
