@@ -30,7 +30,7 @@ class PlaceViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the screens that need a place")
-    Q_PROPERTY(bool typing READ typing WRITE setTyping NOTIFY edited FINAL) // always, without a receiver
+    Q_PROPERTY(bool typing READ typing WRITE setTyping NOTIFY changed FINAL) // always, without a receiver
     Q_PROPERTY(QString latitude MEMBER m_latitude NOTIFY edited FINAL)
     Q_PROPERTY(QString longitude MEMBER m_longitude NOTIFY edited FINAL)
     Q_PROPERTY(bool receiving READ receiving NOTIFY changed FINAL) // there is a receiver or a log

@@ -89,6 +89,14 @@ TestCase {
         return found;
     }
 
+    function checkFields(kind: string, id: string, fields) {
+        for (const [field, value] of Object.entries(fields)) {
+            const kept = world.fieldOf(kind, id, field);
+            // Numbers of the store come wider than those of the test.
+            compare(typeof value === "number" ? Number(kept) : kept, value, field);
+        }
+    }
+
     function goThrough(place: bool) {
         enter("siteName", "Elm corner");
         tryVerify(() => find("crop").chosen === "canola");
@@ -104,9 +112,7 @@ TestCase {
         tap("cleaned");
         next("handling");
         next("lure");
-        tap("lureIn");
         next("strip");
-        tap("stripIn");
         next("stake");
         enter("canopy", "25");
         next("last");
@@ -125,19 +131,17 @@ TestCase {
         keepIt();
         compare(world.changes(), before + 2, "a site and a trap");
         compare(world.draftKeys(), []);
-        const site = world.idsOf("site")[0];
-        const trap = world.idsOf("trap")[0];
+        const site = world.recordsOf("site")[0];
+        const trap = world.recordsOf("trap")[0];
         const siteFields = { name: "Elm corner", crop: "canola", landowner: "Ada", agreed_day: "2026-06-03" };
-        for (const [field, value] of Object.entries(siteFields))
-            compare(world.fieldOf("site", site, field), value, field);
+        checkFields("site", site, siteFields);
         const trapFields = { site, tag: "1", pest: "bertha-armyworm", trap_type: "green-bucket", set_day: "2026-06-03",
-            lat_e7: "521579000", lon_e7: "-1066702000", fix_method: "satellite", fix_count: "12", cleaned: "true",
-            handling_read: "true", lure_in: "true", strip_in: "true", entrance_mm: "1000", canopy_mm: "250",
-            height_rule: "follow_canopy", edge_distance_mm: "", replaces: "", photo: "" };
-        for (const [field, value] of Object.entries(trapFields))
-            compare(world.fieldOf("trap", trap, field), value, field);
-        verify(Number(world.fieldOf("trap", trap, "accuracy_mm")) > 0);
-        verify(world.fieldOf("trap", trap, "fix_at_ms").length > 0);
+            lat_e7: 521579000, lon_e7: -1066702000, fix_method: "satellite", fix_count: 12, cleaned: true,
+            handling_read: true, lure_in: true, strip_in: true, entrance_mm: 1000, canopy_mm: 250,
+            height_rule: "follow_canopy", edge_distance_mm: undefined, replaces: undefined, photo: undefined };
+        checkFields("trap", trap, trapFields);
+        verify(world.fieldOf("trap", trap, "accuracy_mm") > 0);
+        verify(world.fieldOf("trap", trap, "fix_at_ms") > 0);
         verify(find("next_0").value.startsWith("Monday 8 June"), find("next_0").value);
     }
 }

@@ -54,20 +54,22 @@ SetupOutlook outlookAfter(const Protocol& protocol, std::string_view trapType, L
     const std::optional<SeasonWeek>& week)
 {
     SetupOutlook outlook;
+    std::optional<LocalDay> first;
+    std::optional<LocalDay> end;
+    if (week) {
+        const DueRules rules = dueRulesOf(protocol, trapType, std::chrono::year{yearOf(setDay)}, *week);
+        first = countAfter(setDay, rules);
+        end = takeDownDay(rules);
+    }
     const auto add = [&](const QString& label, const QString& value) {
         if (value.isEmpty()) return;
         outlook.labels << label;
         outlook.values << value;
     };
-    if (week) {
-        const DueRules rules = dueRulesOf(protocol, trapType, std::chrono::year{yearOf(setDay)}, *week);
-        const LocalDay first = countAfter(setDay, rules);
-        const auto end = takeDownDay(rules);
-        if (!end || first <= *end) add(Outlook::tr("First count"), text::day(first));
-        if (end && *end > setDay) add(Outlook::tr("Traps come down"), text::day(*end));
-        if (end && *end <= setDay) add(Outlook::tr("Traps came down"), text::day(*end));
-    }
+    if (first && (!end || *first <= *end)) add(Outlook::tr("First count"), text::day(*first));
     add(Outlook::tr("First moths"), firstMoths(protocol.season, setDay));
+    if (end)
+        add(*end > setDay ? Outlook::tr("Traps come down") : Outlook::tr("Traps came down"), text::day(*end));
     return outlook;
 }
 

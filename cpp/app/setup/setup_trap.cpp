@@ -41,7 +41,7 @@ void SetupTrap::setLureIn(bool isIn)
 
 void SetupTrap::setStripIn(bool isIn)
 {
-    const bool allowed = isIn && (m_lureIn || !hasLure());
+    const bool allowed = isIn && mayTakeStrip();
     if (allowed == m_stripIn) return;
     m_stripIn = allowed;
     Q_EMIT edited();

@@ -18,6 +18,7 @@ class SetupTrap : public SetupPart {
     Q_PROPERTY(QString pairedWith MEMBER m_pairedWith NOTIFY edited FINAL) // a trap's id, or empty
     Q_PROPERTY(bool cleaned MEMBER m_cleaned NOTIFY edited FINAL)
     Q_PROPERTY(bool handlingRead MEMBER m_handlingRead NOTIFY edited FINAL)
+    Q_PROPERTY(bool mayTakeStrip READ mayTakeStrip NOTIFY changed FINAL)
     Q_PROPERTY(QString lureLot MEMBER m_lureLot NOTIFY edited FINAL)
     Q_PROPERTY(QString lureExpiry MEMBER m_lureExpiry NOTIFY edited FINAL)
     Q_PROPERTY(bool lureIn READ lureIn WRITE setLureIn NOTIFY edited FINAL)
@@ -46,6 +47,7 @@ public:
     void setLureIn(bool isIn);
     [[nodiscard]] bool stripIn() const { return m_stripIn; }
     void setStripIn(bool isIn);
+    [[nodiscard]] bool mayTakeStrip() const { return m_lureIn || !hasLure(); }
 
     [[nodiscard]] QStringList pestKeys() const;
     [[nodiscard]] QStringList pestLabels() const;

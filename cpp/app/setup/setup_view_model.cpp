@@ -247,16 +247,27 @@ bool SetupViewModel::pass(Page page)
         m_settings.firstTimeOn(lureHandlingRead, toQDate(session().clock().today()));
         return true;
     case Page::Lure:
-        return m_trap.passLure();
+        if (!m_trap.passLure()) return false;
+        m_trap.setLureIn(!m_leavingOut);
+        return true;
+    case Page::Strip:
+        m_trap.setStripIn(!m_leavingOut);
+        return true;
     case Page::Last:
         return remarkError().isEmpty();
     case Page::Around:
-    case Page::Strip:
     case Page::Stake:
     case Page::Kept:
         break;
     }
     return true;
+}
+
+void SetupViewModel::leaveOut()
+{
+    m_leavingOut = true;
+    goOn();
+    m_leavingOut = false;
 }
 
 void SetupViewModel::goOn()
@@ -308,10 +319,11 @@ QString SetupViewModel::nextText() const
     case Page::Handling:
         return tr("I have read this");
     case Page::Lure:
-        if (!m_trap.lureIn()) return tr("Go on without the lure");
+        if (!m_trap.lureIn()) return tr("The lure is in its basket");
         return m_trap.hasStrip() ? tr("Next: the killing strip") : tr("Next: the stake");
     case Page::Strip:
-        return m_trap.stripIn() ? tr("Next: the stake") : tr("Go on without the strip");
+        if (m_trap.stripIn()) return tr("Next: the stake");
+        return m_trap.mayTakeStrip() ? tr("The strip is in") : tr("Go on without the strip");
     case Page::Stake:
         return tr("Next: a last look");
     case Page::Last:

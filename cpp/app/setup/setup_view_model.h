@@ -68,8 +68,10 @@ public:
     [[nodiscard]] QString keptTrap() const { return idText(m_keptTrap); }
     [[nodiscard]] QString keptSite() const { return idText(m_keptSite); }
 
-    // Goes on when the page's entries may stand; keeps the trap on the last page.
+    // Goes on when the page's entries may stand: the lure and the strip are then in. Keeps the trap on the
+    // last page.
     Q_INVOKABLE void goOn();
+    Q_INVOKABLE void leaveOut(); // goes on without the lure, or without the strip
     Q_INVOKABLE void goBack();
     Q_INVOKABLE void keepAnyway(); // the answer to asked()
     Q_INVOKABLE void choosePhoto(const QUrl& file); // copies it beside the store at once
@@ -122,6 +124,7 @@ private:
     domain::Uuid m_keptSite;
     bool m_resumed = false;
     bool m_busy = false;
+    bool m_leavingOut = false;
     bool m_quiet = false; // entries change without a person's doing
 };
 

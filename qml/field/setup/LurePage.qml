@@ -19,14 +19,6 @@ SetupPage {
         Layout.fillWidth: true
     }
 
-    ToggleRow {
-        objectName: "lureIn"
-        text: qsTr("The lure is in its basket")
-        checked: root.trap.lureIn
-        Layout.fillWidth: true
-        onToggled: root.trap.lureIn = checked
-    }
-
     FieldText {
         objectName: "lureLot"
         label: qsTr("Lot on the packet")
@@ -55,5 +47,12 @@ SetupPage {
         kind: "caution"
         text: root.trap.expiryNote
         Layout.fillWidth: true
+    }
+
+    PlainButton {
+        objectName: "withoutLure"
+        text: root.trap.lureIn ? qsTr("The lure is not in after all") : qsTr("Go on without the lure")
+        Layout.fillWidth: true
+        onClicked: root.model.leaveOut()
     }
 }

@@ -10,7 +10,7 @@ SetupPage {
     id: root
 
     readonly property SetupTrap trap: root.model.trap
-    readonly property bool lureFirst: !root.trap.lureIn
+    readonly property bool lureFirst: !root.trap.mayTakeStrip
 
     NoticeBar {
         objectName: "stripCautions"
@@ -43,13 +43,16 @@ SetupPage {
         onActed: root.model.goBack()
     }
 
-    ToggleRow {
-        objectName: "stripIn"
-        enabled: !root.lureFirst
-        text: qsTr("The strip is in")
-        detail: qsTr("Then take these gloves off; fresh ones for anything after.")
-        checked: root.trap.stripIn
+    Words {
+        text: qsTr("Then take these gloves off. Fresh ones for anything after.")
         Layout.fillWidth: true
-        onToggled: root.trap.stripIn = checked
+    }
+
+    PlainButton {
+        objectName: "withoutStrip"
+        visible: !root.lureFirst
+        text: root.trap.stripIn ? qsTr("The strip is not in after all") : qsTr("Go on without the strip")
+        Layout.fillWidth: true
+        onClicked: root.model.leaveOut()
     }
 }

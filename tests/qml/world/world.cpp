@@ -239,59 +239,6 @@ int World::changes() const
     return count ? static_cast<int>(*count) : -1;
 }
 
-namespace {
-
-template <typename R>
-std::vector<std::unique_ptr<Record>> all(store::Reader& reader)
-{
-    auto found = reader.select<R>({});
-    if (!found) qFatal("the records could not be read");
-    std::vector<std::unique_ptr<Record>> records;
-    for (R& record : *found) records.push_back(std::make_unique<R>(std::move(record)));
-    return records;
-}
-
-std::vector<std::unique_ptr<Record>> allOf(const QString& kind, store::Reader& reader)
-{
-    if (kind == QLatin1String("site")) return all<Site>(reader);
-    if (kind == QLatin1String("trap")) return all<Trap>(reader);
-    if (kind == QLatin1String("visit")) return all<Visit>(reader);
-    if (kind == QLatin1String("service")) return all<Service>(reader);
-    if (kind == QLatin1String("sample")) return all<Sample>(reader);
-    if (kind == QLatin1String("loan")) return all<Loan>(reader);
-    qFatal("the world knows no kind %s", qPrintable(kind));
-}
-
-QString words(const Value& value)
-{
-    if (const auto* flag = std::get_if<bool>(&value))
-        return *flag ? QStringLiteral("true") : QStringLiteral("false");
-    if (const auto* number = std::get_if<std::int64_t>(&value)) return QString::number(*number);
-    if (const auto* text = std::get_if<std::string>(&value)) return QString::fromStdString(*text);
-    return {};
-}
-
-} // namespace
-
-QStringList World::idsOf(const QString& kind) const
-{
-    QStringList ids;
-    for (const auto& record : allOf(kind, m_app->session()->reader()))
-        ids << QString::fromStdString(formatUuid(record->id));
-    return ids;
-}
-
-QString World::fieldOf(const QString& kind, const QString& id, const QString& field) const
-{
-    for (const auto& record : allOf(kind, m_app->session()->reader())) {
-        if (QString::fromStdString(formatUuid(record->id)) != id) continue;
-        const Field* row = findKind(kind.toStdString())->find(field.toStdString());
-        if (!row) qFatal("no field %s", qPrintable(field));
-        return words(row->get(*record));
-    }
-    return {};
-}
-
 QStringList World::draftKeys() const
 {
     m_app->session()->store().flush();

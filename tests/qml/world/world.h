@@ -55,10 +55,7 @@ public:
     Q_INVOKABLE void standAt(double lat, double lon, int fixes);
     // How often the log holds a value for a field: what is really kept, past every view model.
     Q_INVOKABLE int changes() const;
-    // What a record of a kind holds in a field, as the log has it; empty for nothing.
-    Q_INVOKABLE QString fieldOf(const QString& kind, const QString& id, const QString& field) const;
-    // The records of a kind, in the order of their ids, so mostly of their making.
-    Q_INVOKABLE QStringList idsOf(const QString& kind) const;
+    // The keys of all half-entered work, once it is on disk.
     Q_INVOKABLE QStringList draftKeys() const;
     // One field of a record as it is kept; undefined when it was not observed.
     Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
