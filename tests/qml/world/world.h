@@ -63,6 +63,7 @@ public:
     Q_INVOKABLE QStringList draftKeys() const;
     // The ids of the kept records of a kind, oldest first, and one field of one of them as it is kept;
     // undefined when it was not observed.
+    Q_INVOKABLE QStringList idsOf(const QString& kind) const;
     Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
     // How many changes a record has: 1 when it was never corrected.
     Q_INVOKABLE int changesOf(const QString& id) const;
