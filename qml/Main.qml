@@ -100,6 +100,7 @@ ApplicationWindow {
             anchors.right: parent.right
             anchors.top: parent.top
             anchors.bottom: tabs.top
+            anchors.bottomMargin: Theme.gapTiny
             active: root.isOpen
             sourceComponent: routes.place(root.place)
         }

@@ -12,8 +12,8 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> placeKeys: ["today"]
-    readonly property list<string> placeLabels: [qsTr("Today")]
+    readonly property list<string> placeKeys: ["today", "traps"]
+    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps")]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -55,7 +55,18 @@ QtObject {
     }
 
     readonly property Component today: Component {
-        Today {}
+        Today {
+            model: root.app.today()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+        }
+    }
+
+    readonly property Component traps: Component {
+        Traps {
+            traps: root.app.traps()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
     }
 
     readonly property Component season: Component {
@@ -64,6 +75,16 @@ QtObject {
             model: root.app.season(seasonPage.subject)
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component life: Component {
+        TrapLife {
+            id: lifePage
+            model: root.app.life(lifePage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
         }
     }
 
@@ -76,8 +97,43 @@ QtObject {
         }
     }
 
+    readonly property Component setup: Component {
+        TrapSetup {
+            id: setupPage
+            property string subject
+            model: root.app.setup(setupPage.subject)
+            onBack: root.left()
+            onReplaced: (route, subject) => root.replaced(route, subject)
+            onPlaceWanted: key => root.placeWanted(key)
+            onStartedOver: root.replaced("setup", setupPage.subject)
+        }
+    }
+
+    readonly property Component visit: Component {
+        TrapVisit {
+            id: visitPage
+            property string subject
+            model: root.app.visit(visitPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
+    readonly property Component samples: Component {
+        Samples {
+            id: samplesPage
+            property string subject
+            model: root.app.samples(samplesPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
+        case "traps":
+            return root.traps;
         default:
             return root.today;
         }
@@ -87,8 +143,16 @@ QtObject {
         switch (route) {
         case "season":
             return root.season;
+        case "life":
+            return root.life;
         case "history":
             return root.history;
+        case "setup":
+            return root.setup;
+        case "visit":
+            return root.visit;
+        case "samples":
+            return root.samples;
         default:
             console.error("no page", route);
             return root.closed;

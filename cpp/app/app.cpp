@@ -108,9 +108,39 @@ SeasonViewModel* App::season(const QString& trap)
     return make<SeasonViewModel>(trap);
 }
 
+LifeViewModel* App::life(const QString& subject)
+{
+    return make<LifeViewModel>(m_settings, subject);
+}
+
 HistoryViewModel* App::history(const QString& subject)
 {
     return make<HistoryViewModel>(subject);
+}
+
+SetupViewModel* App::setup(const QString& subject)
+{
+    return make<SetupViewModel>(m_settings, subject);
+}
+
+VisitViewModel* App::visit(const QString& subject)
+{
+    return make<VisitViewModel>(m_settings, subject);
+}
+
+SamplesViewModel* App::samples(const QString& trap)
+{
+    return make<SamplesViewModel>(trap);
+}
+
+TrapsViewModel* App::traps()
+{
+    return make<TrapsViewModel>();
+}
+
+TodayViewModel* App::today()
+{
+    return make<TodayViewModel>();
 }
 
 } // namespace duskrow::app

@@ -6,9 +6,15 @@
 
 #include "app/device_settings.h"
 #include "app/history_view_model.h"
+#include "app/life_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
+#include "app/setup/setup_view_model.h"
 #include "app/start_view_model.h"
+#include "app/visit/samples_view_model.h"
+#include "app/visit/visit_view_model.h"
+#include "app/today_view_model.h"
+#include "app/traps_view_model.h"
 
 namespace duskrow::app {
 
@@ -62,7 +68,13 @@ public:
     // One for each screen; the screen owns it.
     Q_INVOKABLE duskrow::app::StartViewModel* start();
     Q_INVOKABLE duskrow::app::SeasonViewModel* season(const QString& trap);
+    Q_INVOKABLE duskrow::app::LifeViewModel* life(const QString& subject);
     Q_INVOKABLE duskrow::app::HistoryViewModel* history(const QString& subject);
+    Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
+    Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
+    Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
+    Q_INVOKABLE duskrow::app::TodayViewModel* today();
+    Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
 
 Q_SIGNALS:
     void stateChanged();

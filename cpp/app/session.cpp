@@ -101,9 +101,10 @@ void Session::keep(
         .edits = std::move(edits),
         .draftDone = draftDone ? std::optional(draftDone->toStdString()) : std::nullopt};
     const QPointer<QObject> listener(context);
-    m_store->keep(
-        std::move(batch), [this, listener, answer = std::move(answer)](const Result<store::Kept>& kept) {
-            QMetaObject::invokeMethod(this, [this, listener, answer, kept] {
+    m_store->keep(std::move(batch),
+        [this, listener, draft = draftDone, answer = std::move(answer)](const Result<store::Kept>& kept) {
+            QMetaObject::invokeMethod(this, [this, listener, draft, answer, kept] {
+                if (kept && draft) m_openDrafts.erase(*draft);
                 if (kept) refresh();
                 if (listener) answer(kept);
                 if (kept) Q_EMIT changed();
@@ -113,17 +114,22 @@ void Session::keep(
 
 void Session::saveDraft(const QString& key, const QByteArray& body)
 {
-    m_store->saveDraft(key.toStdString(), body.toStdString(), [this](const Result<Done>& saved) {
-        if (saved) return;
-        QMetaObject::invokeMethod(this, [this, error = saved.error()] { Q_EMIT troubled(error); });
+    m_store->saveDraft(key.toStdString(), body.toStdString(), [this, key](const Result<Done>& saved) {
+        QMetaObject::invokeMethod(this, [this, key, saved] {
+            if (!saved) return Q_EMIT troubled(saved.error());
+            if (m_openDrafts.insert(key).second) Q_EMIT draftsChanged();
+        });
     });
 }
 
 void Session::dropDraft(const QString& key)
 {
-    m_store->dropDraft(key.toStdString(), [this](const Result<Done>& dropped) {
-        if (dropped) return;
-        QMetaObject::invokeMethod(this, [this, error = dropped.error()] { Q_EMIT troubled(error); });
+    m_store->dropDraft(key.toStdString(), [this, key](const Result<Done>& dropped) {
+        QMetaObject::invokeMethod(this, [this, key, dropped] {
+            m_openDrafts.erase(key);
+            if (!dropped) return Q_EMIT troubled(dropped.error());
+            Q_EMIT draftsChanged();
+        });
     });
 }
 

@@ -7,6 +7,7 @@
 
 #include <functional>
 #include <memory>
+#include <set>
 
 #include "app/clock.h"
 #include "domain/protocol/protocol.h"
@@ -78,6 +79,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void draftsChanged(); // one was begun or dropped; not: one went on
     void troubled(const domain::Error& error);
 
 private:
@@ -92,6 +94,7 @@ private:
     domain::Uuid m_author; // whose name stands under what is kept; the member's own record may come with it
     std::optional<domain::Member> m_me;
     std::map<std::string, std::unique_ptr<domain::Protocol>> m_protocols;
+    std::set<QString> m_openDrafts; // that are known to be there
     QThreadPool m_readers;
 };
 

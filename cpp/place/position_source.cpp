@@ -25,6 +25,7 @@ PositionSource::~PositionSource() = default;
 
 bool PositionSource::useDevice()
 {
+    m_isLog = false;
     listenTo(std::unique_ptr<QGeoPositionInfoSource>(QGeoPositionInfoSource::createDefaultSource(nullptr)));
     return isAvailable();
 }
@@ -38,6 +39,7 @@ Result<Done> PositionSource::useLog(const QString& path)
     source->setUserEquivalentRangeError(userEquivalentRangeError);
     feed->setParent(source.get());
     source->setDevice(feed.release());
+    m_isLog = true;
     listenTo(std::move(source));
     return Done{};
 }

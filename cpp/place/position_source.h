@@ -35,6 +35,7 @@ public:
     domain::Result<domain::Done> useLog(const QString& path);
 
     [[nodiscard]] bool isAvailable() const { return m_source != nullptr; }
+    [[nodiscard]] bool isLog() const { return m_isLog; }
     [[nodiscard]] const std::optional<Reading>& last() const { return m_last; }
 
 Q_SIGNALS:
@@ -46,6 +47,7 @@ private:
 
     std::unique_ptr<QGeoPositionInfoSource> m_source;
     std::optional<Reading> m_last;
+    bool m_isLog = false;
 };
 
 } // namespace duskrow::place

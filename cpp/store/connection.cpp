@@ -31,6 +31,16 @@ std::uint32_t bigEndian(const std::array<char, 100>& header, std::size_t at)
     return number;
 }
 
+// Whether the header counts more pages than the file has. While a log stands beside it, that may hold them.
+bool isCutShort(const std::array<char, 100>& header, std::uintmax_t size, const std::string& path)
+{
+    const std::uint32_t written = bigEndian(header, 16) >> 16;
+    const std::uintmax_t pageSize = written == 1 ? 65536 : written;
+    const bool countHolds = bigEndian(header, 24) == bigEndian(header, 92);
+    return countHolds && bigEndian(header, 28) * pageSize > size && !hasContent(path + "-wal")
+        && !hasContent(path + "-journal");
+}
+
 } // namespace
 
 bool hasContent(const std::string& path)
@@ -67,14 +77,19 @@ Result<FileKind> inspectFile(const std::string& path)
     const bool isUnfinished = owner == 0 && version == 0 && bigEndian(header, 28) == 1;
     if (owner != applicationId && !isUnfinished) return Error{ErrorCode::StoreNotOurs, {path}};
     if (version > newestVersion) return Error{ErrorCode::StoreNewer, {path}};
+    if (isCutShort(header, size, path)) return Error{ErrorCode::StoreDamaged, {path}, "cut short"};
     return version == newestVersion ? FileKind::Current : FileKind::Older;
 }
 
 Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& path, const std::string& vfs)
 {
-    return guarded<std::unique_ptr<SQLite::Database>>(path, [&] {
+    using Opened = Result<std::unique_ptr<SQLite::Database>>;
+    return guarded<std::unique_ptr<SQLite::Database>>(path, [&]() -> Opened {
         auto database =
             std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 5000, vfs);
+        // SQLite opens what it may not write for reading, and would say so only when something is kept.
+        if (sqlite3_db_readonly(database->getHandle(), "main") != 0)
+            return Error{ErrorCode::StoreReadOnly, {path}};
         // A fault-injecting VFS has no shared memory; exclusive locking lets WAL work without it.
         if (!vfs.empty()) database->exec("PRAGMA locking_mode=EXCLUSIVE");
         database->exec("PRAGMA journal_mode=WAL");

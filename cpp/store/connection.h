@@ -11,7 +11,8 @@ namespace duskrow::store {
 // What the first bytes of a file say, read without touching it.
 enum class FileKind { Absent, Current, Older };
 
-// Errors  StoreNotOurs, StoreNewer, FileUnreadable; StoreDamaged when a log stands there without its store
+// Errors  StoreNotOurs, StoreNewer, FileUnreadable; StoreDamaged when a log stands there without its
+//         store, or the file is shorter than it says
 domain::Result<FileKind> inspectFile(const std::string& path);
 
 // The one connection that writes: WAL, synchronous=FULL, checkpoints. `vfs` is for fault tests.

@@ -181,7 +181,7 @@ bool CurrentTables::rebuild(const Progress& progress)
         if (record != current) flush();
         current = std::move(record);
         bodies.push_back(query.getColumn(1).getString());
-        if (++done % 5000 == 0 && progress && !progress(done, all)) return false;
+        if (++done % 1000 == 0 && progress && !progress(done, all)) return false;
     }
     flush();
     SQLite::Statement stamp(m_database, "INSERT OR REPLACE INTO setting VALUES ('declaration', ?)");

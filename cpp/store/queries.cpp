@@ -82,6 +82,16 @@ Result<std::optional<Visit>> visit(Reader& reader, const Uuid& id)
     return byId<Visit>(reader, id);
 }
 
+Result<std::optional<Service>> service(Reader& reader, const Uuid& id)
+{
+    return byId<Service>(reader, id);
+}
+
+Result<std::optional<Loan>> loan(Reader& reader, const Uuid& id)
+{
+    return byId<Loan>(reader, id);
+}
+
 Result<std::optional<Sample>> sample(Reader& reader, const Uuid& id)
 {
     return byId<Sample>(reader, id);
@@ -152,6 +162,12 @@ Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season
 {
     return reader.select<Service>(
         {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, day, at_ms"});
+}
+
+Result<std::vector<Loan>> loansOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Loan>(
+        {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, from_day, id"});
 }
 
 Result<std::vector<Sample>> samplesOfSeason(Reader& reader, const Uuid& season)

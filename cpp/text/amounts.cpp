@@ -155,7 +155,10 @@ QString weekday(int iso, const QLocale& locale)
 
 QString timeOfDay(int minute, const QLocale& locale)
 {
-    return locale.toString(QTime(minute / 60, minute % 60), QLocale::ShortFormat);
+    const QTime time(minute / 60, minute % 60);
+    // The C locale has seconds even in its short form.
+    if (locale == QLocale::c()) return time.toString(QStringLiteral("HH:mm"));
+    return locale.toString(time, QLocale::ShortFormat);
 }
 
 } // namespace duskrow::text

@@ -100,7 +100,7 @@ QString task(const DueItem& item)
     case DueReason::CropWillReach:
         return said("raise the stake");
     case DueReason::SeasonOver:
-        return said("count and take it down");
+        return said("take it down");
     case DueReason::TakeDownStepsOpen:
         return said("finish taking it down");
     case DueReason::PastPeak:
@@ -195,7 +195,7 @@ QString dueName(DueWhat what)
     case DueWhat::RaiseStake:
         return said("Raise the stake");
     case DueWhat::TakeDown:
-        return said("Count and take down");
+        return said("Take down");
     case DueWhat::TakeDownUnfinished:
         return said("Finish taking down");
     case DueWhat::ScoutingWindow:

@@ -14,10 +14,12 @@ ColumnLayout {
     property string error: ""
     property string complaint: ""
     property bool unfinished: false
+    property bool emptyAllowed: false
     readonly property bool valid: root.complaint.length === 0 && !root.unfinished
     readonly property string words: root.spoken(root.day)
 
     signal edited(string day)
+    signal cleared
 
     // Noon in universal time, so that no zone and no summer time can move the day.
     function parse(text: string): date {
@@ -50,10 +52,13 @@ ColumnLayout {
     function take(text: string): void {
         const at = root.parse(text);
         const isDay = !isNaN(at.getTime());
-        root.unfinished = !isDay && /^([0-9]{0,4}|[0-9]{4}-[0-9]{0,2}|[0-9]{4}-[0-9]{2}-[0-9]?)$/.test(text);
-        root.complaint = isDay || root.unfinished ? "" : root.refusal();
+        const isCleared = root.emptyAllowed && text.length === 0;
+        root.unfinished = !isDay && !isCleared && /^([0-9]{0,4}|[0-9]{4}-[0-9]{0,2}|[0-9]{4}-[0-9]{2}-[0-9]?)$/.test(text);
+        root.complaint = isDay || isCleared || root.unfinished ? "" : root.refusal();
         if (isDay)
             root.edited(root.write(at));
+        else if (isCleared)
+            root.cleared();
     }
 
     function refusal(): string {

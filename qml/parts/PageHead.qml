@@ -10,6 +10,7 @@ RowLayout {
 
     required property string title
     property string subtitle: ""
+    property string above: "" // a quiet line over the title
     property bool canGoBack: true
     property bool large: !root.canGoBack
 
@@ -58,6 +59,14 @@ RowLayout {
         Layout.fillWidth: true
         Layout.alignment: Qt.AlignTop
         Layout.topMargin: root.canGoBack ? Math.max(0, (Theme.touch - root.firstLine) / 2) : 0
+
+        Words {
+            objectName: "above"
+            text: root.above
+            kind: "soft"
+            visible: text.length > 0
+            Layout.fillWidth: true
+        }
 
         Words {
             objectName: "title"

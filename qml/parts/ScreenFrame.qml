@@ -10,6 +10,7 @@ FocusScope {
 
     required property string title
     property string subtitle: ""
+    property string above: ""
     property bool canGoBack: true
     property int maximumWidth: Theme.contentWidth
     // True where something in the content has Layout.fillHeight and shall take what the screen has to give.
@@ -22,10 +23,21 @@ FocusScope {
     readonly property int columnWidth: Math.min(root.width - 2 * Theme.margin, root.maximumWidth)
     readonly property Item focused: root.Window.activeFocusItem
 
+    // The software renderer paints a shape that was scrolled away as if there were no clip, and leaves it there. So
+    // what lies around the scrolling area is painted anew over it: by a blue that differs by the least there is.
+    readonly property bool stirs: GraphicsInfo.api === GraphicsInfo.Software
+    property int stirred: 0
+    readonly property color ground: Qt.rgba(Theme.paper.r, Theme.paper.g, Theme.paper.b - (root.stirred % 2) / 255, 1)
+
     signal back
 
     function scrollToTop(): void {
         flick.contentY = 0;
+    }
+
+    function stir(): void {
+        if (root.stirs)
+            ++root.stirred;
     }
 
     function holds(item: Item): bool {
@@ -76,7 +88,7 @@ FocusScope {
             width: root.width
             height: parent.height
             visible: !root.compact
-            color: Theme.paper
+            color: root.ground
         }
 
         ColumnLayout {
@@ -90,6 +102,7 @@ FocusScope {
                 visible: root.title.length > 0 || root.canGoBack
                 title: root.title
                 subtitle: root.subtitle
+                above: root.above
                 canGoBack: root.canGoBack
                 Layout.fillWidth: true
                 onBack: root.back()
@@ -107,7 +120,12 @@ FocusScope {
         anchors.bottom: pinnedArea.top
         clip: true
         contentWidth: width
-        onHeightChanged: root.reveal(root.focused)
+        onHeightChanged: {
+            root.reveal(root.focused);
+            root.stir();
+        }
+        onContentYChanged: root.stir()
+        onContentHeightChanged: root.stir()
         contentHeight: column.y + column.height + Theme.gap
         boundsBehavior: Flickable.StopAtBounds
 
@@ -124,7 +142,7 @@ FocusScope {
     Rectangle {
         id: pinnedArea
         z: 1
-        color: Theme.paper
+        color: root.ground
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom
@@ -145,5 +163,15 @@ FocusScope {
             width: root.columnWidth
             spacing: Theme.gapSmall
         }
+    }
+
+    // What stands below this frame, as the row of places does.
+    Rectangle {
+        z: 1
+        y: root.height
+        width: root.width
+        height: 2 * Theme.touchWide * Theme.textScale
+        visible: root.stirs
+        color: root.ground
     }
 }

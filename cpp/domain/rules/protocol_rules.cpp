@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "domain/rules/protocol_rules.h"
 
+#include <array>
+#include <utility>
+
 namespace duskrow::domain {
 
 namespace {
@@ -60,6 +63,33 @@ DueRules dueRulesOf(
     rules.takeDownFrom = inYear(plan.takeDown.from, year);
     rules.takeDownTo = inYear(plan.takeDown.to, year);
     if (protocol.scouting) rules.scoutingAfterPeak = protocol.scouting->startsAfterPeak.value;
+    return rules;
+}
+
+std::optional<PlacementKind> placementKindOf(const PlacementAdvice& advice)
+{
+    constexpr std::array<std::pair<std::string_view, PlacementKind>, 5> kinds{{
+        {"field-edge", PlacementKind::FieldEdge},
+        {"farmyard", PlacementKind::Farmyard},
+        {"strong-light", PlacementKind::StrongLight},
+        {"same-species-trap", PlacementKind::SamePestTrap},
+        {"other-species-trap", PlacementKind::OtherPestTrap},
+    }};
+    for (const auto& [id, kind] : kinds)
+        if (advice.id == id) return kind;
+    return std::nullopt;
+}
+
+std::vector<PlacementRule> placementRulesOf(const Protocol& protocol)
+{
+    std::vector<PlacementRule> rules;
+    for (const PlacementAdvice& advice : protocol.placement) {
+        const auto kind = placementKindOf(advice);
+        if (!kind || !advice.distance.value || advice.relation == PlacementRelation::AwayFrom) continue;
+        const bool isAbout = advice.relation == PlacementRelation::About;
+        rules.push_back(
+            {*kind, isAbout ? PlacementDistance::About : PlacementDistance::Least, *advice.distance.value});
+    }
     return rules;
 }
 

@@ -7,6 +7,7 @@
 #include "domain/base/time.h"
 #include "domain/protocol/protocol.h"
 #include "domain/rules/due.h"
+#include "domain/rules/placement.h"
 #include "domain/rules/season_week.h"
 #include "domain/rules/trap_season.h"
 
@@ -25,5 +26,12 @@ SeasonRules seasonRulesOf(
 // trapType  an id of the protocol; for another one a strip is due where the protocol has strips at all
 DueRules dueRulesOf(
     const Protocol& protocol, std::string_view trapType, std::chrono::year year, const SeasonWeek& week);
+
+// The distances a protocol asks for, in its order. Advice without a published distance, and advice on things
+// this version cannot measure, is only said and has no rule.
+std::vector<PlacementRule> placementRulesOf(const Protocol& protocol);
+
+// Which rule a protocol's advice on placement stands for, by its id.
+std::optional<PlacementKind> placementKindOf(const PlacementAdvice& advice);
 
 } // namespace duskrow::domain

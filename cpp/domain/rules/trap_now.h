@@ -25,6 +25,7 @@ struct TrapNow {
     std::optional<LocalDay> lastEmptied = {}; // else set-up
     RenewedPart lure = {};
     RenewedPart strip = {};
+    std::optional<GeoPoint> place = {}; // where it stands since it was last moved
     std::optional<Millimetres> entrance = {};
     std::vector<CanopyHeight> canopy = {};
     bool isFloweringOver = false;

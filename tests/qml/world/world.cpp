@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "domain/records/visit.h"
+#include "store/queries.h"
 
 using namespace duskrow;
 using namespace duskrow::domain;
@@ -62,8 +63,8 @@ void World::componentComplete()
     programme.invented = true;
     Season season;
     const LocalDay day = *parseDay(m_today.toStdString());
-    season.id = seasonId(programme.id, yearOf(day));
-    season.year = yearOf(day);
+    season.year = m_seasonYear > 0 ? m_seasonYear : yearOf(day);
+    season.id = seasonId(programme.id, *season.year);
     season.weekStart = 1;
     season.countDay = 1;
     season.graceDays = 1;
@@ -120,13 +121,66 @@ void World::keep(std::vector<Edit> edits)
 QString World::addTrap(
     const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon)
 {
+    return addTrapAt(m_app->session()->me()->id, siteName, tag, setDay, lat, lon);
+}
+
+QString World::addTrapOf(
+    const QString& keeper, const QString& siteName, const QString& tag, const QString& setDay)
+{
+    Member other;
+    other.id = m_app->session()->newId();
+    other.name = keeper.toStdString();
+    other.role = Role::Grower;
+    keep({creation(other, {})});
+    return addTrapAt(other.id, siteName, tag, setDay, 49.9, -97.2);
+}
+
+void World::leaveDraft(const QString& key, const QString& body)
+{
+    m_app->session()->saveDraft(key, body.toUtf8());
+}
+
+void World::addManyTraps(int count)
+{
+    std::vector<Edit> edits;
+    for (int i = 1; i <= count; ++i) {
+        Trap trap;
+        const QString site = QStringLiteral("Site %1").arg(i, 4, 10, QLatin1Char('0'));
+        auto made = trapEdits(trap, m_app->session()->me()->id, site, QStringLiteral("bertha 1"),
+            QStringLiteral("2026-06-04"), 49.0 + 0.0005 * i, -97.0);
+        edits.insert(edits.end(), made.begin(), made.end());
+    }
+    keep(std::move(edits));
+}
+
+void World::endTrap(const QString& trap, const QString& day)
+{
+    const auto found = store::trap(m_app->session()->reader(), *parseUuid(trap.toStdString()));
+    if (!found || !*found) qFatal("there is no such trap");
+    Trap ended = **found;
+    ended.endDay = *parseDay(day.toStdString());
+    ended.endReason = EndReason::SeasonOver;
+    ended.lureOut = ended.stripOut = ended.washed = true;
+    keep({correction(**found, ended, ended.site)});
+}
+
+QString World::addTrapAt(const Uuid& keeper, const QString& siteName, const QString& tag,
+    const QString& setDay, double lat, double lon)
+{
+    Trap trap;
+    keep(trapEdits(trap, keeper, siteName, tag, setDay, lat, lon));
+    return QString::fromStdString(formatUuid(trap.id));
+}
+
+std::vector<Edit> World::trapEdits(Trap& trap, const Uuid& keeper, const QString& siteName,
+    const QString& tag, const QString& setDay, double lat, double lon)
+{
     Site site;
     site.id = m_app->session()->newId();
     site.season = m_app->session()->season()->id;
-    site.keeper = m_app->session()->me()->id;
+    site.keeper = keeper;
     site.name = siteName.toStdString();
     site.crop = "canola";
-    Trap trap;
     trap.id = m_app->session()->newId();
     trap.site = site.id;
     trap.season = site.season;
@@ -143,8 +197,7 @@ QString World::addTrap(
     trap.canopy = Millimetres{300};
     trap.lureIn = true;
     trap.stripIn = true;
-    keep({creation(site, site.id), creation(trap, site.id)});
-    return QString::fromStdString(formatUuid(trap.id));
+    return {creation(site, site.id), creation(trap, site.id)};
 }
 
 QString World::addCount(const QString& trap, const QString& day, int moths)
@@ -184,4 +237,47 @@ int World::changes() const
 {
     const auto count = m_app->session()->reader().countOfChanges();
     return count ? static_cast<int>(*count) : -1;
+}
+
+QStringList World::draftKeys() const
+{
+    m_app->session()->store().flush();
+    QStringList keys;
+    const auto held = m_app->session()->reader().draftKeys();
+    if (!held) qFatal("the drafts could not be read");
+    for (const std::string& key : *held) keys << QString::fromStdString(key);
+    return keys;
+}
+
+QVariant World::fieldOf(const QString& id, const QString& field) const
+{
+    const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));
+    if (!changes) qFatal("the changes could not be read");
+    QVariant last;
+    for (const Change& change : *changes) {
+        const auto found = change.fields.find(field.toStdString());
+        if (found == change.fields.end()) continue;
+        const Value& value = found->second.value;
+        if (const auto* flag = std::get_if<bool>(&value))
+            last = *flag;
+        else if (const auto* number = std::get_if<std::int64_t>(&value))
+            last = static_cast<double>(*number);
+        else if (const auto* text = std::get_if<std::string>(&value))
+            last = QString::fromStdString(*text);
+        else
+            last = {};
+    }
+    return last;
+}
+
+int World::changesOf(const QString& id) const
+{
+    const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));
+    return changes ? static_cast<int>(changes->size()) : -1;
+}
+
+bool World::hasDraft(const QString& key) const
+{
+    m_app->session()->store().flush();
+    return m_app->session()->draft(key).has_value();
 }

@@ -19,6 +19,8 @@ class World : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QString today MEMBER m_today FINAL)
     Q_PROPERTY(bool begun MEMBER m_begun FINAL) // a programme with one member, as after the first start
     Q_PROPERTY(QString member MEMBER m_member FINAL)
+    // Of the season that was begun; 0 for the year of `today`.
+    Q_PROPERTY(int seasonYear MEMBER m_seasonYear FINAL)
     Q_PROPERTY(duskrow::app::App* app READ app CONSTANT FINAL)
 
 public:
@@ -34,20 +36,33 @@ public:
     // leaves them.
     Q_INVOKABLE QString addTrap(
         const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
+    // The same at a field of another member.
+    Q_INVOKABLE QString addTrapOf(
+        const QString& keeper, const QString& siteName, const QString& tag, const QString& setDay);
+    // So many sites with a trap each, "Site 0001" onwards, all of the member's.
+    Q_INVOKABLE void addManyTraps(int count);
+    // The trap came down on a day.
+    Q_INVOKABLE void endTrap(const QString& trap, const QString& day);
+    // Half-entered work under a key, as a screen leaves it.
+    Q_INVOKABLE void leaveDraft(const QString& key, const QString& body);
     // A count that emptied the trap; gives the visit's id.
     Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
     // Any record, by the names of its fields; gives its id. With an id the record of that id is changed.
     Q_INVOKABLE QString keepRecord(const QString& kind, const QVariantMap& fields, const QString& id = {});
-    // What is kept in one field, as it stands in the log's tables; undefined for nothing.
-    Q_INVOKABLE QVariant fieldOf(const QString& kind, const QString& id, const QString& field) const;
-    // The ids of all records of a kind that stand, oldest first.
-    Q_INVOKABLE QStringList recordsOf(const QString& kind) const;
     // Kills the app and opens the same store again, as after a crash.
     Q_INVOKABLE void restart();
     // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
     Q_INVOKABLE void standAt(double lat, double lon, int fixes);
     // How often the log holds a value for a field: what is really kept, past every view model.
     Q_INVOKABLE int changes() const;
+    // The keys of all half-entered work, once it is on disk.
+    Q_INVOKABLE QStringList draftKeys() const;
+    // One field of a record as it is kept; undefined when it was not observed.
+    Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
+    // How many changes a record has: 1 when it was never corrected.
+    Q_INVOKABLE int changesOf(const QString& id) const;
+    Q_INVOKABLE bool hasDraft(const QString& key) const;
+    Q_INVOKABLE void flush() const { m_app->session()->store().flush(); }
     // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
     Q_INVOKABLE QQuickWindow* openWindow(
         int width, int height, const QString& route = {}, const QString& subject = {});
@@ -56,11 +71,17 @@ public:
 private:
     void start();
     void keep(std::vector<duskrow::domain::Edit> edits);
+    std::vector<duskrow::domain::Edit> trapEdits(duskrow::domain::Trap& trap,
+        const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
+        const QString& setDay, double lat, double lon);
+    QString addTrapAt(const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
+        const QString& setDay, double lat, double lon);
 
     QTemporaryDir m_folder;
     QString m_today = QStringLiteral("2026-07-14");
     QString m_member = QStringLiteral("Wren");
     bool m_begun = true;
+    int m_seasonYear = 0;
     int m_logs = 0;
     std::unique_ptr<duskrow::app::App> m_app;
     std::unique_ptr<QObject> m_window; // gone before the app it shows
