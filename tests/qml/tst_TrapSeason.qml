@@ -45,7 +45,7 @@ TestCase {
         const found = [];
         for (let i = 0; findChild(list, "row" + i); ++i) {
             const row = findChild(list, "row" + i);
-            found.push([row.title, row.rightText, row.subtitle]);
+            found.push([row.title, row.rightText, row.subtitle.replace(/\u00a0/g, " ")]);
         }
         return found;
     }

@@ -249,29 +249,6 @@ QStringList World::draftKeys() const
     return keys;
 }
 
-QStringList World::idsOf(const QString& kind) const
-{
-    QStringList ids;
-    const auto add = [&](const auto& records) {
-        if (!records) qFatal("the records could not be read");
-        for (const auto& record : *records) ids.append(QString::fromStdString(formatUuid(record.id)));
-    };
-    store::Reader& reader = m_app->session()->reader();
-    if (kind == QLatin1String("visit"))
-        add(reader.select<Visit>({}));
-    else if (kind == QLatin1String("service"))
-        add(reader.select<Service>({}));
-    else if (kind == QLatin1String("sample"))
-        add(reader.select<Sample>({}));
-    else if (kind == QLatin1String("trap"))
-        add(reader.select<Trap>({}));
-    else if (kind == QLatin1String("site"))
-        add(reader.select<Site>({}));
-    else
-        qFatal("no such kind: %s", qPrintable(kind));
-    return ids;
-}
-
 QVariant World::fieldOf(const QString& id, const QString& field) const
 {
     const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));
