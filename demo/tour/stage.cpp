@@ -141,9 +141,23 @@ void Stage::key(Qt::Key key)
     QCoreApplication::processEvents();
 }
 
-QString Stage::textOf(const QString& name)
+QVariant Stage::propertyOf(const QString& name, const char* property)
 {
-    return find(name)->property("text").toString();
+    return find(name)->property(property);
+}
+
+void Stage::selectAll()
+{
+    QTest::keySequence(&m_window, QKeySequence(QKeySequence::SelectAll));
+}
+
+void Stage::goTo(const QString& place)
+{
+    for (int pages = 0; pages < 10 && !sees(QStringLiteral("tabs")); ++pages) {
+        key(Qt::Key_Escape);
+        QTest::qWait(50);
+    }
+    tap(QStringLiteral("tab_") + place);
 }
 
 void Stage::shoot(const QString& name)
