@@ -42,8 +42,9 @@ void setUpATrap(Stage& stage)
     nextPage(stage, "yes");
     fill(stage, "landowner", "the keeper herself");
     nextPage(stage, "place");
-    stage.waitUntil(named("an averaged place"),
-        [&] { return !stage.propertyOf(named("accuracy"), "lines").toStringList().isEmpty(); });
+    stage.waitUntil(named("an averaged place"), [&] {
+        return stage.propertyOf(named("accuracy"), "lines").toStringList().value(0).startsWith(named("14 "));
+    });
     stage.shoot(named("setup-place-found"));
     nextPage(stage, "around");
     nextPage(stage, "trap");
@@ -56,7 +57,9 @@ void setUpATrap(Stage& stage)
     fill(stage, "entrance", "120");
     stage.shoot(named("setup-stake-clear"));
     nextPage(stage, "last");
-    nextPage(stage, "kept");
+    stage.tap(named("next"));
+    stage.waitFor(named("kept"));
+    stage.shoot(named("setup-kept"));
 }
 
 void makeAVisit(Stage& stage)

@@ -28,8 +28,8 @@ struct Arguments {
 Arguments readArguments(const QCoreApplication& application)
 {
     QCommandLineParser parser;
-    parser.setApplicationDescription(
-        QStringLiteral("Uses the app over the invented district by taps and keys, and saves pictures of it."));
+    parser.setApplicationDescription(QStringLiteral(
+        "Uses the app over the invented district by taps and keys, and saves pictures of it."));
     parser.addHelpOption();
     const auto option = [](const char* name, const char* what) {
         return QCommandLineOption(
