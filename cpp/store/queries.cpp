@@ -82,9 +82,38 @@ Result<std::optional<Visit>> visit(Reader& reader, const Uuid& id)
     return byId<Visit>(reader, id);
 }
 
+Result<std::optional<Service>> service(Reader& reader, const Uuid& id)
+{
+    return byId<Service>(reader, id);
+}
+
+Result<std::optional<Loan>> loan(Reader& reader, const Uuid& id)
+{
+    return byId<Loan>(reader, id);
+}
+
 Result<std::optional<Sample>> sample(Reader& reader, const Uuid& id)
 {
     return byId<Sample>(reader, id);
+}
+
+Result<std::vector<Trap>> trapsAt(Reader& reader, const Uuid& site)
+{
+    return reader.select<Trap>({.where = "site=?", .binds = {formatUuid(site)}});
+}
+
+Result<std::optional<Trap>> pairOf(Reader& reader, const Trap& trap)
+{
+    if (trap.pairedWith.isNil())
+        return one<Trap>(reader,
+            {.where = "site=? AND paired_with=?", .binds = {formatUuid(trap.site), formatUuid(trap.id)}});
+    return one<Trap>(reader, {.where = "id=?", .binds = {formatUuid(trap.pairedWith)}});
+}
+
+Result<std::optional<Trap>> successorOf(Reader& reader, const Trap& trap)
+{
+    return one<Trap>(
+        reader, {.where = "site=? AND replaces=?", .binds = {formatUuid(trap.site), formatUuid(trap.id)}});
 }
 
 Result<std::vector<Visit>> visitsOf(Reader& reader, const Uuid& trap, bool withWithdrawn)
@@ -116,8 +145,8 @@ Result<std::vector<Visit>> visitsForDue(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "outcome", "emptied", "pest", "state", "lure_there", "strip_there",
-            "moths_alive", "entrance_mm", "canopy_mm", "flowering_over"}});
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "state", "at_least",
+            "lure_there", "strip_there", "moths_alive", "entrance_mm", "canopy_mm", "flowering_over"}});
 }
 
 Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
@@ -125,14 +154,20 @@ Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "outcome", "emptied", "pest", "pest_low", "pest_high", "state",
-            "at_least"}});
+        .only = {"trap", "day", "at_ms", "outcome", "reason", "emptied", "pest", "unsure", "pest_low",
+            "pest_high", "state", "at_least"}});
 }
 
 Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season)
 {
     return reader.select<Service>(
         {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, day, at_ms"});
+}
+
+Result<std::vector<Loan>> loansOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Loan>(
+        {.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, from_day, id"});
 }
 
 Result<std::vector<Sample>> samplesOfSeason(Reader& reader, const Uuid& season)

@@ -22,7 +22,15 @@ domain::Result<std::vector<domain::Trap>> trapsOf(Reader& reader, const domain::
 domain::Result<std::optional<domain::Site>> site(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Trap>> trap(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Visit>> visit(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Service>> service(Reader& reader, const domain::Uuid& id);
+domain::Result<std::optional<domain::Loan>> loan(Reader& reader, const domain::Uuid& id);
 domain::Result<std::optional<domain::Sample>> sample(Reader& reader, const domain::Uuid& id);
+
+domain::Result<std::vector<domain::Trap>> trapsAt(Reader& reader, const domain::Uuid& site);
+// The trap beside this one, whichever of the two says so.
+domain::Result<std::optional<domain::Trap>> pairOf(Reader& reader, const domain::Trap& trap);
+// The trap set up later at the same spot in the stead of this one.
+domain::Result<std::optional<domain::Trap>> successorOf(Reader& reader, const domain::Trap& trap);
 
 // Of one trap, oldest first. Visits on one day stand in the order of their moments.
 domain::Result<std::vector<domain::Visit>> visitsOf(
@@ -36,6 +44,7 @@ domain::Result<std::vector<domain::Visit>> visitsForDue(Reader& reader, const do
 // Of all traps of a season at once, with only the fields that make a season's sum.
 domain::Result<std::vector<domain::Visit>> visitsForCatch(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Service>> servicesOfSeason(Reader& reader, const domain::Uuid& season);
+domain::Result<std::vector<domain::Loan>> loansOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Sample>> samplesOfSeason(Reader& reader, const domain::Uuid& season);
 
 } // namespace duskrow::store

@@ -71,15 +71,25 @@ Result<std::vector<Change>> Reader::changesOf(const Uuid& record)
     });
 }
 
+Result<std::optional<std::string>> Reader::oneText(const std::string& sql, const std::string& key)
+{
+    return guarded<std::optional<std::string>>(m_path, [&] {
+        Running query = m_statements.prepared(sql);
+        query->bind(1, key);
+        std::optional<std::string> text;
+        if (query->executeStep()) text = query->getColumn(0).getString();
+        return text;
+    });
+}
+
 Result<std::optional<std::string>> Reader::draft(const std::string& key)
 {
-    return guarded<std::optional<std::string>>(m_path, [&]() -> std::optional<std::string> {
-        Running query = m_statements.prepared("SELECT body FROM draft WHERE key=?");
-        query->bind(1, key);
-        std::optional<std::string> body;
-        if (query->executeStep()) body = query->getColumn(0).getString();
-        return body;
-    });
+    return oneText("SELECT body FROM draft WHERE key=?", key);
+}
+
+Result<std::optional<std::string>> Reader::deviceSetting(const std::string& key)
+{
+    return oneText("SELECT value FROM setting WHERE key=?", "device/" + key);
 }
 
 Result<std::vector<std::string>> Reader::draftKeys()

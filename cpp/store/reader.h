@@ -42,9 +42,11 @@ public:
 
     domain::Result<std::optional<std::string>> draft(const std::string& key);
     domain::Result<std::vector<std::string>> draftKeys();
+    domain::Result<std::optional<std::string>> deviceSetting(const std::string& key);
     domain::Result<std::int64_t> countOfChanges();
 
 private:
+    domain::Result<std::optional<std::string>> oneText(const std::string& sql, const std::string& key);
     static void bindAll(SQLite::Statement& query, const std::vector<domain::Value>& binds);
     using Fields = std::vector<const domain::Field*>;
     static Fields fieldsOf(const domain::RecordKind& kind, const Selection& wanted);

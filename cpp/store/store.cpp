@@ -58,15 +58,16 @@ Result<Done> checkPlace(const std::string& path, bool mayCreate)
     return Done{};
 }
 
-Result<Uuid> programmeOf(SQLite::Database& database, const std::string& path)
+Result<Uuid> programmeOf(
+    SQLite::Database& database, const std::string& path, const std::optional<Uuid>& wanted)
 {
     return guarded<Uuid>(path, [&]() -> Result<Uuid> {
         const std::string held = setting(database, "programme");
         if (const auto id = parseUuid(held)) return *id;
         const bool isNew = database.execAndGet("SELECT count(*) FROM stream").getInt() == 0;
         if (!held.empty() || !isNew) return Error{ErrorCode::StoreDamaged, {path}, "programme id"};
-        const Uuid id =
-            newId(std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now()));
+        const auto now = std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+        const Uuid id = wanted ? *wanted : newId(now);
         putSetting(database, "programme", formatUuid(id));
         return id;
     });
@@ -131,7 +132,7 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
         leaveAsItIs(*parts.database);
         return migrated.error();
     }
-    const auto programme = programmeOf(*parts.database, path);
+    const auto programme = programmeOf(*parts.database, path, how.programme);
     if (!programme) return programme.error();
     parts.programme = *programme;
     auto key = ownKey(*parts.database, path, how.keyFolder, parts.programme);
@@ -245,6 +246,19 @@ void Store::dropDraft(const std::string& key, Saved answer)
     });
 }
 
+Result<Done> Store::saveSettingNow(const std::string& key, const std::string& value)
+{
+    std::promise<Result<Done>> promise;
+    auto answer = promise.get_future();
+    post([&] {
+        promise.set_value(guarded<Done>(m_path, [&] {
+            putSetting(*m_database, "device/" + key, value);
+            return Done{};
+        }));
+    });
+    return answer.get();
+}
+
 void Store::flush()
 {
     std::promise<void> promise;
@@ -258,6 +272,21 @@ Result<std::unique_ptr<Reader>> Store::reader() const
     auto database = openReader(m_path, m_vfs);
     if (!database) return database.error();
     return std::make_unique<Reader>(std::move(*database), m_path);
+}
+
+Result<std::unique_ptr<Reader>> openForReading(const std::string& path)
+{
+    const auto kind = inspectFile(path);
+    if (!kind) return kind.error();
+    if (*kind == FileKind::Absent) return Error{ErrorCode::StoreMissing, {path}};
+    const Error older{ErrorCode::StoreOlder, {path}};
+    if (*kind == FileKind::Older) return older;
+    auto database = openReader(path, {});
+    if (!database) return database.error();
+    const auto isStale = guarded<bool>(path, [&] { return CurrentTables(**database).isStale(); });
+    if (!isStale) return isStale.error();
+    if (*isStale) return older;
+    return std::make_unique<Reader>(std::move(*database), path);
 }
 
 Result<std::string> setAside(const std::string& path)

@@ -17,6 +17,7 @@ struct OpenHow {
     bool mayCreate = false;
     Progress progress = {}; // of folding the log again after an update
     std::string vfs = {}; // of SQLite, for fault tests
+    std::optional<domain::Uuid> programme = {}; // of a store made now; a fresh id when left out
 };
 
 // One programme in one file. Writing happens on a thread of its own, in the order asked; the answer comes on
@@ -41,6 +42,8 @@ public:
     using Saved = std::function<void(domain::Result<domain::Done>)>;
     void saveDraft(const std::string& key, std::string body, Saved answer = {});
     void dropDraft(const std::string& key, Saved answer = {});
+    // What this device remembers about the programme, e.g. which member holds it. Not part of the log.
+    domain::Result<domain::Done> saveSettingNow(const std::string& key, const std::string& value);
     void flush(); // waits until all that was asked is done
 
     domain::Result<std::unique_ptr<Reader>> reader() const;
@@ -82,6 +85,12 @@ private:
     bool m_stopping = false;
     std::thread m_thread;
 };
+
+// Looks into a store that another program may have open, and writes nothing to it.
+//
+// Errors  StoreMissing, StoreNotOurs, StoreNewer, StoreDamaged, FileUnreadable, DiskFailed; StoreOlder when
+//         its tables must be folded again first, which opening a Store does
+domain::Result<std::unique_ptr<Reader>> openForReading(const std::string& path);
 
 // Moves a damaged store out of the way under a name of its own; returns that name. Nothing is overwritten.
 domain::Result<std::string> setAside(const std::string& path);

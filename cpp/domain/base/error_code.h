@@ -26,6 +26,7 @@ enum class ErrorCode {
     StoreNotOurs, // {path} the file is not a store
     StoreDamaged, // {path}
     StoreNewer, // {path}
+    StoreOlder, // {path} to be brought up to date before anybody can look into it
     StoreBusy, // {path} another program writes to it
     StoreReadOnly, // {path}
     StoreExists, // {path}

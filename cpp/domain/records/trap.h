@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "domain/base/height_rule.h"
 #include "domain/records/field.h"
 
 namespace duskrow::domain {
@@ -24,7 +25,7 @@ struct Site : Record {
 enum class FixMethod { Satellite, Typed };
 inline constexpr std::array<std::string_view, 2> fixMethodNames{"satellite", "typed"};
 
-enum class HeightRule { Fixed, FollowCanopy };
+// In the order of HeightRule.
 inline constexpr std::array<std::string_view, 2> heightRuleNames{"fixed", "follow_canopy"};
 
 enum class EndReason { SeasonOver, Lost, Moved, Replaced };

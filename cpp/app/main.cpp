@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#include <QCommandLineParser>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QStandardPaths>
+#include <QSurfaceFormat>
+
+#include <cstdio>
+
+#include "app/app.h"
+
+namespace {
+
+QString dataFolder()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+}
+
+// Prints what opening cost, for benchmarks: milliseconds until the first frame stood, and memory then.
+void quitAfterFirstFrame(QQuickWindow* window, const QElapsedTimer& since)
+{
+    QObject::connect(window, &QQuickWindow::frameSwapped, window, [since] {
+        QFile status(QStringLiteral("/proc/self/status"));
+        QByteArray resident = "?";
+        if (status.open(QIODevice::ReadOnly))
+            for (const QByteArray& line : status.readAll().split('\n'))
+                if (line.startsWith("VmRSS:")) resident = line.mid(6).simplified().split(' ').first();
+        std::printf("first_frame_ms %lld resident_kib %s\n", static_cast<long long>(since.elapsed()),
+            resident.constData());
+        std::fflush(stdout);
+        QCoreApplication::quit();
+    });
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QElapsedTimer sinceStart;
+    sinceStart.start();
+    QGuiApplication::setApplicationName(QStringLiteral("duskrow"));
+    QGuiApplication::setOrganizationName(QStringLiteral("duskrow"));
+    // Drawn shapes have smooth edges only with samples.
+    QSurfaceFormat format = QSurfaceFormat::defaultFormat();
+    format.setSamples(4);
+    QSurfaceFormat::setDefaultFormat(format);
+    const QGuiApplication application(argc, argv);
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QStringLiteral("A season of pheromone traps, in one hand, without a signal."));
+    parser.addHelpOption();
+    const QCommandLineOption store(QStringLiteral("store"), QStringLiteral("The programme's file."),
+        QStringLiteral("file"), dataFolder() + QStringLiteral("/programme.duskrow"));
+    const QCommandLineOption keys(QStringLiteral("keys"), QStringLiteral("Where this device's keys lie."),
+        QStringLiteral("folder"), dataFolder() + QStringLiteral("/keys"));
+    const QCommandLineOption today(QStringLiteral("today"),
+        QStringLiteral("Stand on this day instead of the clock's, e.g. 2026-07-14."), QStringLiteral("day"));
+    const QCommandLineOption position(QStringLiteral("position"),
+        QStringLiteral("Take positions from this NMEA log."), QStringLiteral("file"));
+    const QCommandLineOption firstFrame(QStringLiteral("time-first-frame"),
+        QStringLiteral("Print how long the first frame took and what memory it needed, then quit."));
+    parser.addOptions({store, keys, today, position, firstFrame});
+    parser.process(application);
+
+    duskrow::app::AppOptions options{.storePath = parser.value(store),
+        .keyFolder = parser.value(keys),
+        .settingsFile = {},
+        .positionLog = parser.value(position),
+        .today = {}};
+    if (parser.isSet(today)) {
+        const auto day = duskrow::domain::parseDay(parser.value(today).toStdString());
+        if (!day) {
+            std::fprintf(stderr, "%s\n", qPrintable(duskrow::text::sentence(day.error())));
+            return 2;
+        }
+        options.today = *day;
+    }
+    QDir().mkpath(QFileInfo(options.storePath).absolutePath());
+    duskrow::app::App app(options);
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(&app)}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Duskrow/Shell/Main.qml")));
+    if (engine.rootObjects().isEmpty()) return 1;
+    if (parser.isSet(firstFrame))
+        quitAfterFirstFrame(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), sinceStart);
+    return QGuiApplication::exec();
+}

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "domain/protocol/section_readers.h"
+
+namespace duskrow::domain {
+
+namespace {
+
+std::string quoted(std::string_view text)
+{
+    return '"' + std::string(text) + '"';
+}
+
+// The ids of a list that must all be known and stand once.
+template <typename Known>
+std::vector<std::string> readReferences(
+    Reading& reading, const LocatedJson& rule, std::string_view key, const Known& known)
+{
+    std::vector<std::string> ids;
+    for (const LocatedJson& node : reading.list(rule, key).items) {
+        const bool found =
+            std::any_of(known.begin(), known.end(), [&](const auto& one) { return one.id == node.text; });
+        if (!found)
+            reading.refuse(node, quoted(node.text) + " is not among the ids of this file");
+        else if (std::find(ids.begin(), ids.end(), node.text) != ids.end())
+            reading.refuse(node, quoted(node.text) + " stands here twice");
+        ids.push_back(node.text);
+    }
+    if (ids.empty()) reading.refuse(rule, quoted(key) + " names none");
+    return ids;
+}
+
+// A choice that has but one answer so far: the file must say it, so that no reader has to guess.
+Figure<std::string> readOnly(
+    Reading& reading, const LocatedJson& rule, std::string_view key, std::string_view only)
+{
+    Figure<std::string> figure = reading.figure<std::string>(rule, key);
+    if (figure.value != only) reading.refuse(rule, key, quoted(key) + " must be " + quoted(only));
+    return figure;
+}
+
+CatchRule readCatchRule(Reading& reading, const LocatedJson& node, const Protocol& protocol)
+{
+    CatchRule rule;
+    rule.id = reading.id(node);
+    rule.trapTypes = readReferences(reading, node, "trap_types", protocol.trapTypes);
+    for (const CatchRule& other : protocol.catchRules)
+        for (const std::string& type : other.trapTypes)
+            if (std::find(rule.trapTypes.begin(), rule.trapTypes.end(), type) != rule.trapTypes.end())
+                reading.refuse(node, "the trap type " + quoted(type) + " has bands already");
+    readOnly(reading, node, "per", "trap");
+    const Figure<std::string> edge = readOnly(reading, node, "on_an_edge", "higher_band");
+    rule.edgeSource = edge.source;
+    rule.edgeNote = edge.note;
+    const auto& bands = reading.identified(node, "bands");
+    for (const LocatedJson& band : bands) {
+        rule.bands.push_back(
+            {reading.id(band), static_cast<int>(rule.bands.size()) + 1, reading.localText(band, "name"),
+                reading.value<Moths>(band, "from_moths"), reading.optionalValue<Moths>(band, "below_moths"),
+                reading.sourceOf(band), reading.statement(reading.object(band, "meaning"))});
+    }
+    if (bands.empty()) reading.refuse(node, "there is no band");
+    checkSteps(reading, bands, "from_moths", "below_moths");
+    rule.reading = reading.statementsIfAny(node, "reading");
+    return rule;
+}
+
+ThresholdRule readThresholdRule(Reading& reading, const LocatedJson& node, const Protocol& protocol)
+{
+    ThresholdRule rule;
+    rule.id = reading.id(node);
+    rule.crops = readReferences(reading, node, "crops", protocol.crops);
+    rule.lossPerLarva = reading.figure<BushelsPerAcrePerLarva>(node, "loss_bu_per_ac_per_larva_m2");
+    rule.bushel = reading.figure<Kilograms>(node, "bushel_kg");
+    rule.drySeasonDivisor = reading.figureIfAny<double>(node, "dry_season_divisor");
+    rule.publishedPrice = reading.rangeIfAny<DollarsPerBushel>(node, "published_price_dollars_per_bu");
+    rule.publishedCost = reading.rangeIfAny<DollarsPerAcre>(node, "published_cost_dollars_per_ac");
+    rule.floor = reading.figure<LarvaePerSquareMetre>(node, "floor_larvae_per_m2");
+    rule.timing = reading.statementsIfAny(node, "timing");
+    // Each of these is divided by.
+    if (rule.lossPerLarva.value.value_or(BushelsPerAcrePerLarva{0}).value() <= 0)
+        reading.refuse(
+            node, "loss_bu_per_ac_per_larva_m2", "the loss for each larva must be known and more than 0");
+    if (rule.bushel.value.value_or(Kilograms{0}).value() <= 0)
+        reading.refuse(node, "bushel_kg", "the weight of a bushel must be known and more than 0");
+    if (rule.drySeasonDivisor.value.value_or(1) < 1)
+        reading.refuse(
+            node, "dry_season_divisor", "a dry season lowers the threshold: its divisor is 1 or more");
+    return rule;
+}
+
+} // namespace
+
+void readRules(Reading& reading, const LocatedJson& file, Protocol& protocol)
+{
+    for (const LocatedJson& node : reading.identified(file, "rules")) {
+        const std::string shape = reading.text(node, "shape");
+        if (shape == "cumulative_catch")
+            protocol.catchRules.push_back(readCatchRule(reading, node, protocol));
+        else if (shape == "linear_cost_over_price")
+            protocol.thresholdRules.push_back(readThresholdRule(reading, node, protocol));
+        else
+            protocol.unknownRules.push_back({reading.id(node), shape});
+    }
+}
+
+void checkSteps(Reading& reading, const std::vector<LocatedJson>& steps, std::string_view fromKey,
+    std::string_view belowKey)
+{
+    std::int64_t expected = 0;
+    const LocatedJson* open = nullptr;
+    for (const LocatedJson& step : steps) {
+        const LocatedJson* from = step.find(fromKey);
+        const LocatedJson* below = step.find(belowKey);
+        if (!from || !below) return; // told already
+        if (open) return reading.refuse(*open, "nothing can follow a step that is open at the top");
+        if (from->whole != expected)
+            return reading.refuse(*from,
+                quoted(fromKey) + " must be " + std::to_string(expected)
+                    + ": steps rise from 0 and each begins where the last one ends");
+        if (below->kind == LocatedJson::Kind::Null) {
+            open = below;
+            continue;
+        }
+        if (below->whole <= from->whole)
+            return reading.refuse(*below, quoted(belowKey) + " must be more than " + quoted(fromKey));
+        expected = below->whole;
+    }
+    if (!open && !steps.empty())
+        reading.refuse(
+            steps.back(), belowKey, "the last step is open at the top: " + quoted(belowKey) + " is null");
+}
+
+} // namespace duskrow::domain

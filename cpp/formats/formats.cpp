@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#include "formats/formats.h"
+
+#include <algorithm>
+#include <array>
+
+namespace duskrow::formats {
+
+using domain::Error;
+using domain::ErrorCode;
+using domain::Result;
+
+namespace {
+
+// One file for each table: a CSV file holds one table only.
+Result<std::vector<ExportedFile>> exportCsv(const ExportInput& input)
+{
+    std::vector<ExportedFile> files;
+    for (const Table& table : input.tables) {
+        auto bytes = writeCsv(table);
+        if (!bytes) return bytes.error();
+        files.push_back({table.name + ".csv", std::move(*bytes)});
+    }
+    return files;
+}
+
+constexpr std::array<Format, 1> known{{
+    {"csv", "csv", "text/csv; charset=utf-8; header=present", "format.csv", exportCsv},
+}};
+
+} // namespace
+
+std::span<const Format> formats()
+{
+    return known;
+}
+
+Result<Format> formatOf(std::string_view id)
+{
+    const auto found =
+        std::find_if(known.begin(), known.end(), [id](const Format& one) { return one.id == id; });
+    if (found != known.end()) return *found;
+    std::string ids;
+    for (const Format& one : known) ids += (ids.empty() ? "" : ", ") + std::string(one.id);
+    return Error{ErrorCode::FormatUnknown, {std::string(id), ids}};
+}
+
+} // namespace duskrow::formats

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: MIT
+#include "text/error_text.h"
+
+#include <QCoreApplication>
+
+#include "text/field_names.h"
+
+namespace duskrow::text {
+
+using domain::Error;
+using domain::ErrorCode;
+
+namespace {
+
+constexpr qsizetype longestValue = 80; // characters; a path or a pasted text may be far longer
+
+// What a sentence needs to know of an argument before it can show it.
+enum class Shows { Value, Field, Bound, Kind };
+
+struct Sentence {
+    const char* words;
+    std::array<Shows, 3> shows{Shows::Value, Shows::Value, Shows::Value};
+};
+
+constexpr std::array fieldFirst{Shows::Field, Shows::Value, Shows::Value};
+constexpr std::array fieldAndBounds{Shows::Field, Shows::Bound, Shows::Bound};
+constexpr std::array kindFirst{Shows::Kind, Shows::Value, Shows::Value};
+
+// No default, so that the compiler names the code that has no sentence yet.
+Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a table in the form of a switch
+{
+    switch (code) {
+    case ErrorCode::NotANumber:
+        return {QT_TRANSLATE_NOOP("ErrorText", "“%1” is not a number. Type it in digits.")};
+    case ErrorCode::NotWhole:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "“%1” is not a whole number. Leave out the part after the point.")};
+    case ErrorCode::OutOfRange:
+        return {QT_TRANSLATE_NOOP("ErrorText", "%1 must be from %2 to %3. Look at the number again."),
+            fieldAndBounds};
+    case ErrorCode::TooLong:
+        return {QT_TRANSLATE_NOOP("ErrorText", "%1 is too long. Shorten it to %2 characters or fewer."),
+            fieldFirst};
+    case ErrorCode::Empty:
+        return {QT_TRANSLATE_NOOP("ErrorText", "%1 is empty. Fill it in."), fieldFirst};
+    case ErrorCode::NotADay:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "“%1” is not a day of the calendar. Write it as year-month-day, such as 2026-07-14.")};
+    case ErrorCode::NotAPlace:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "“%1” is not a place. Type latitude and longitude in degrees, such as 52.1579, -106.6702.")};
+    case ErrorCode::UnknownCode:
+        return {QT_TRANSLATE_NOOP("ErrorText", "%1 cannot be “%2”. Choose one of the values offered."),
+            fieldFirst};
+    case ErrorCode::PartTooLarge:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The counted part is larger than the whole catch. Check both amounts.")};
+    case ErrorCode::TooFewParts:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "One counted part shows no spread. Count a second part of the catch.")};
+    case ErrorCode::ProtocolSyntax:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The protocol file %1 cannot be read: line %2, %3. Correct that line, or put the file "
+            "back as it came.")};
+    case ErrorCode::ProtocolRule:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The protocol file %1 is not sound: line %2, %3. Correct that line, or put the file "
+            "back as it came.")};
+    case ErrorCode::ProtocolMissing:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "There is no protocol for “%1”. Check the name, or add its protocol file.")};
+    case ErrorCode::ProtocolNoBands:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The protocol for %1 has no bands for the trap type “%2”. The catch can be shown, but "
+            "not as a band.")};
+    case ErrorCode::StoreMissing:
+        return {QT_TRANSLATE_NOOP("ErrorText", "There is no store at %1. Check the name of the file.")};
+    case ErrorCode::StoreNotOurs:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "%1 is not a Duskrow store. It was left as it is. Choose another file.")};
+    case ErrorCode::StoreDamaged:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store %1 is damaged. It was left as it is. Keep the file, and go on from a copy or "
+            "an exchange with others.")};
+    case ErrorCode::StoreNewer:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store %1 was written by a newer version of Duskrow. It was left as it is. Update "
+            "Duskrow, then open it again.")};
+    case ErrorCode::StoreOlder:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store %1 was written by an older version of Duskrow. Open it once in Duskrow, then try "
+            "again.")};
+    case ErrorCode::StoreBusy:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "Another program has the store %1 open. Close it there, then try again.")};
+    case ErrorCode::StoreReadOnly:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store %1 cannot be written to. Check that you may write in its folder, or move it "
+            "to one where you may.")};
+    case ErrorCode::StoreExists:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "There is already a file at %1. It was left as it is. Choose another name.")};
+    case ErrorCode::DiskFull:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "There is no room left where %1 lies, so nothing was kept just now. Make room, then try "
+            "again.")};
+    case ErrorCode::DiskFailed:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The disk did not read or write %1 as it should, so nothing was kept just now. Try "
+            "again, and copy the file elsewhere if it goes on.")};
+    case ErrorCode::KeyUnreadable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The key of this installation at %1 cannot be read or made. Check that you may read and "
+            "write there.")};
+    case ErrorCode::ChangeMalformed:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "An entry in the log cannot be read (%1). It was left as it is; update Duskrow if "
+            "others use a newer version.")};
+    case ErrorCode::RecordMissing:
+        return {QT_TRANSLATE_NOOP("ErrorText", "This %1 is not in the store. Go back and choose it again."),
+            kindFirst};
+    case ErrorCode::FileUnreadable:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The file %1 cannot be read. Check its name and that you may read it.")};
+    case ErrorCode::FileUnwritable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "%1 cannot be written. Check that its folder exists, has room, and lets you write.")};
+    case ErrorCode::PictureUnreadable:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The picture %1 cannot be used. Choose a picture file of at most 32 MB.")};
+    case ErrorCode::PositionUnavailable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "There is no position right now. Wait under the open sky, or type the coordinates.")};
+    case ErrorCode::PositionLogUnreadable:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The position log %1 cannot be read. Choose a file of NMEA sentences.")};
+    case ErrorCode::NameMissing:
+        return {QT_TRANSLATE_NOOP("ErrorText", "There is no %1 called “%2”. Check the spelling."), kindFirst};
+    case ErrorCode::NameAmbiguous:
+        return {QT_TRANSLATE_NOOP("ErrorText", "More than one %1 is called “%2”. Name it more fully."),
+            kindFirst};
+    case ErrorCode::FormatUnknown:
+        return {
+            QT_TRANSLATE_NOOP("ErrorText", "“%1” is not a format that can be written. Choose one of: %2.")};
+    }
+    return {""};
+}
+
+// A value as it stands in a sentence: on one line, not too long, and not turning the line around.
+QString shown(const std::string& value)
+{
+    QString text = QString::fromStdString(value).simplified();
+    if (text.size() > longestValue) {
+        const bool splitsPair = text.at(longestValue - 2).isHighSurrogate();
+        text = text.left(longestValue - (splitsPair ? 2 : 1)) + QChar(0x2026);
+    }
+    if (text.isRightToLeft()) text = QChar(0x2068) + text + QChar(0x2069);
+    return text;
+}
+
+QString argument(const Error& error, std::size_t at, Shows shows)
+{
+    if (at >= error.args.size()) return QStringLiteral("?");
+    const std::string& value = error.args[at];
+    switch (shows) {
+    case Shows::Field:
+        return fieldName(value);
+    case Shows::Bound:
+        return boundName(error.args.front(), value);
+    case Shows::Kind:
+        return kindName(value);
+    case Shows::Value:
+        break;
+    }
+    return shown(value);
+}
+
+} // namespace
+
+QString sentence(const Error& error)
+{
+    const Sentence wanted = sentenceOf(error.code);
+    const QString words = QCoreApplication::translate("ErrorText", wanted.words);
+    QString filled;
+    // In one pass: what a person typed may itself hold a %2.
+    for (qsizetype i = 0; i < words.size(); ++i) {
+        const int digit = words.at(i) == u'%' && i + 1 < words.size() ? words.at(i + 1).digitValue() : -1;
+        if (digit < 1 || digit > 3) {
+            filled += words.at(i);
+            continue;
+        }
+        const auto at = static_cast<std::size_t>(digit - 1);
+        filled += argument(error, at, wanted.shows[at]);
+        ++i;
+    }
+    if (!filled.isEmpty()) filled[0] = filled.at(0).toUpper();
+    return filled;
+}
+
+} // namespace duskrow::text

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: MIT
+#include "text/field_names.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+
+#include "text/amounts.h"
+
+namespace duskrow::text {
+
+namespace {
+
+struct Name {
+    std::string_view code;
+    const char* words;
+};
+
+constexpr std::array names{
+    Name{"withdrawn", QT_TRANSLATE_NOOP("FieldName", "the reason for taking it back")},
+    Name{"name", QT_TRANSLATE_NOOP("FieldName", "the name")},
+    Name{"region", QT_TRANSLATE_NOOP("FieldName", "the region")},
+    Name{"invented", QT_TRANSLATE_NOOP("FieldName", "whether it is invented")},
+    Name{"year", QT_TRANSLATE_NOOP("FieldName", "the year")},
+    Name{"week_start", QT_TRANSLATE_NOOP("FieldName", "the first day of the week")},
+    Name{"count_day", QT_TRANSLATE_NOOP("FieldName", "the count day")},
+    Name{"grace_days", QT_TRANSLATE_NOOP("FieldName", "the days of grace")},
+    Name{"report_day", QT_TRANSLATE_NOOP("FieldName", "the day to report by")},
+    Name{"report_minute", QT_TRANSLATE_NOOP("FieldName", "the time to report by")},
+    Name{"season", QT_TRANSLATE_NOOP("FieldName", "the season")},
+    Name{"version", QT_TRANSLATE_NOOP("FieldName", "the version")},
+    Name{"role", QT_TRANSLATE_NOOP("FieldName", "the role")},
+    Name{"district", QT_TRANSLATE_NOOP("FieldName", "the district")},
+    Name{"keeper", QT_TRANSLATE_NOOP("FieldName", "whose field it is")},
+    Name{"field", QT_TRANSLATE_NOOP("FieldName", "the field")},
+    Name{"crop", QT_TRANSLATE_NOOP("FieldName", "the crop")},
+    Name{"landowner", QT_TRANSLATE_NOOP("FieldName", "the landowner")},
+    Name{"agreed_day", QT_TRANSLATE_NOOP("FieldName", "the day the landowner said yes")},
+    Name{"gate", QT_TRANSLATE_NOOP("FieldName", "the way in")},
+    Name{"seeded_day", QT_TRANSLATE_NOOP("FieldName", "the day of seeding")},
+    Name{"site", QT_TRANSLATE_NOOP("FieldName", "the site")},
+    Name{"tag", QT_TRANSLATE_NOOP("FieldName", "the tag")},
+    Name{"pest", QT_TRANSLATE_NOOP("FieldName", "the number of moths")},
+    Name{"protocol_version", QT_TRANSLATE_NOOP("FieldName", "the version of the protocol")},
+    Name{"trap_type", QT_TRANSLATE_NOOP("FieldName", "the trap type")},
+    Name{"set_day", QT_TRANSLATE_NOOP("FieldName", "the day of set-up")},
+    Name{"set_at_ms", QT_TRANSLATE_NOOP("FieldName", "the time of set-up")},
+    Name{"offset_min", QT_TRANSLATE_NOOP("FieldName", "the time zone")},
+    Name{"lat_e7", QT_TRANSLATE_NOOP("FieldName", "the latitude")},
+    Name{"lon_e7", QT_TRANSLATE_NOOP("FieldName", "the longitude")},
+    Name{"latitude", QT_TRANSLATE_NOOP("FieldName", "the latitude")},
+    Name{"longitude", QT_TRANSLATE_NOOP("FieldName", "the longitude")},
+    Name{"accuracy_mm", QT_TRANSLATE_NOOP("FieldName", "the accuracy of the position")},
+    Name{"fix_method", QT_TRANSLATE_NOOP("FieldName", "how the position was found")},
+    Name{"fix_at_ms", QT_TRANSLATE_NOOP("FieldName", "the time of the position")},
+    Name{"fix_count", QT_TRANSLATE_NOOP("FieldName", "the number of fixes")},
+    Name{"cleaned", QT_TRANSLATE_NOOP("FieldName", "whether the trap is clean")},
+    Name{"handling_read", QT_TRANSLATE_NOOP("FieldName", "whether the lure reminder was read")},
+    Name{"lure_in", QT_TRANSLATE_NOOP("FieldName", "whether the lure is in")},
+    Name{"lure_lot", QT_TRANSLATE_NOOP("FieldName", "the lot of the lure")},
+    Name{"lure_expiry", QT_TRANSLATE_NOOP("FieldName", "the expiry day of the lure")},
+    Name{"strip_in", QT_TRANSLATE_NOOP("FieldName", "whether the killing strip is in")},
+    Name{"entrance_mm", QT_TRANSLATE_NOOP("FieldName", "the height of the entrance")},
+    Name{"canopy_mm", QT_TRANSLATE_NOOP("FieldName", "the height of the canopy")},
+    Name{"height_rule", QT_TRANSLATE_NOOP("FieldName", "the height rule")},
+    Name{"edge_distance_mm", QT_TRANSLATE_NOOP("FieldName", "the distance to the field edge")},
+    Name{"farmyard_distance_mm", QT_TRANSLATE_NOOP("FieldName", "the distance to the farmyard")},
+    Name{"light_distance_mm", QT_TRANSLATE_NOOP("FieldName", "the distance to a strong light")},
+    Name{"photo", QT_TRANSLATE_NOOP("FieldName", "the photograph")},
+    Name{"end_day", QT_TRANSLATE_NOOP("FieldName", "the day the trap was taken down")},
+    Name{"end_reason", QT_TRANSLATE_NOOP("FieldName", "why the trap ended")},
+    Name{"paired_with", QT_TRANSLATE_NOOP("FieldName", "the trap beside it")},
+    Name{"replaces", QT_TRANSLATE_NOOP("FieldName", "the trap it replaces")},
+    Name{"lure_out", QT_TRANSLATE_NOOP("FieldName", "whether the lure was taken out")},
+    Name{"strip_out", QT_TRANSLATE_NOOP("FieldName", "whether the killing strip was taken out")},
+    Name{"washed", QT_TRANSLATE_NOOP("FieldName", "whether the bucket was washed")},
+    Name{"spare_lures_frozen", QT_TRANSLATE_NOOP("FieldName", "whether the spare lures are frozen")},
+    Name{"visit", QT_TRANSLATE_NOOP("FieldName", "the visit")},
+    Name{"trap", QT_TRANSLATE_NOOP("FieldName", "the trap")},
+    Name{"remark", QT_TRANSLATE_NOOP("FieldName", "the remark")},
+    Name{"day", QT_TRANSLATE_NOOP("FieldName", "the day")},
+    Name{"at_ms", QT_TRANSLATE_NOOP("FieldName", "the time")},
+    Name{"what", QT_TRANSLATE_NOOP("FieldName", "what was done")},
+    Name{"borrower", QT_TRANSLATE_NOOP("FieldName", "who borrows the trap")},
+    Name{"from_day", QT_TRANSLATE_NOOP("FieldName", "the first day")},
+    Name{"until_day", QT_TRANSLATE_NOOP("FieldName", "the last day")},
+    Name{"observer", QT_TRANSLATE_NOOP("FieldName", "who counted")},
+    Name{"outcome", QT_TRANSLATE_NOOP("FieldName", "whether it was counted")},
+    Name{"reason", QT_TRANSLATE_NOOP("FieldName", "why it could not be counted")},
+    Name{"not_it", QT_TRANSLATE_NOOP("FieldName", "the number of other moths")},
+    Name{"unsure", QT_TRANSLATE_NOOP("FieldName", "the number of unsure moths")},
+    Name{"bees", QT_TRANSLATE_NOOP("FieldName", "the number of bees")},
+    Name{"count_method", QT_TRANSLATE_NOOP("FieldName", "how it was counted")},
+    Name{"part_counts", QT_TRANSLATE_NOOP("FieldName", "the counts of the parts")},
+    Name{"part_amounts", QT_TRANSLATE_NOOP("FieldName", "the amounts of the parts")},
+    Name{"whole_amount", QT_TRANSLATE_NOOP("FieldName", "the amount of the whole catch")},
+    Name{"pest_low", QT_TRANSLATE_NOOP("FieldName", "the low end of the count")},
+    Name{"pest_high", QT_TRANSLATE_NOOP("FieldName", "the high end of the count")},
+    Name{"emptied", QT_TRANSLATE_NOOP("FieldName", "whether the trap was emptied")},
+    Name{"state", QT_TRANSLATE_NOOP("FieldName", "the state")},
+    Name{"at_least", QT_TRANSLATE_NOOP("FieldName", "whether the count is “at least”")},
+    Name{"sprayed", QT_TRANSLATE_NOOP("FieldName", "whether the field was sprayed")},
+    Name{"sprayed_what", QT_TRANSLATE_NOOP("FieldName", "what was sprayed")},
+    Name{"sprayed_day", QT_TRANSLATE_NOOP("FieldName", "the day of spraying")},
+    Name{"reentry_hours", QT_TRANSLATE_NOOP("FieldName", "the re-entry time")},
+    Name{"lure_there", QT_TRANSLATE_NOOP("FieldName", "whether the lure is there")},
+    Name{"strip_there", QT_TRANSLATE_NOOP("FieldName", "whether the killing strip is there")},
+    Name{"moths_alive", QT_TRANSLATE_NOOP("FieldName", "whether moths were alive")},
+    Name{"flowering_over", QT_TRANSLATE_NOOP("FieldName", "whether flowering is over")},
+    Name{"number", QT_TRANSLATE_NOOP("FieldName", "the number of the sample")},
+    Name{"moths", QT_TRANSLATE_NOOP("FieldName", "the number of moths in the sample")},
+    Name{"kept_day", QT_TRANSLATE_NOOP("FieldName", "the day it was kept")},
+    Name{"sent_day", QT_TRANSLATE_NOOP("FieldName", "the day it was sent")},
+    Name{"received_day", QT_TRANSLATE_NOOP("FieldName", "the day it was received")},
+    Name{"named_day", QT_TRANSLATE_NOOP("FieldName", "the day it was named")},
+    Name{"sent_to", QT_TRANSLATE_NOOP("FieldName", "where it was sent")},
+    Name{"named_by", QT_TRANSLATE_NOOP("FieldName", "who named it")},
+    Name{"named_as", QT_TRANSLATE_NOOP("FieldName", "what it was named")},
+    Name{"catch", QT_TRANSLATE_NOOP("FieldName", "the catch")},
+    Name{"traps", QT_TRANSLATE_NOOP("FieldName", "the number of traps")},
+    Name{"seasons", QT_TRANSLATE_NOOP("FieldName", "the number of seasons")},
+    Name{"seed", QT_TRANSLATE_NOOP("FieldName", "the seed")},
+};
+
+constexpr std::array kinds{
+    Name{"programme", QT_TRANSLATE_NOOP("KindName", "programme")},
+    Name{"season", QT_TRANSLATE_NOOP("KindName", "season")},
+    Name{"district", QT_TRANSLATE_NOOP("KindName", "district")},
+    Name{"protocol_use", QT_TRANSLATE_NOOP("KindName", "pest in use")},
+    Name{"protocol", QT_TRANSLATE_NOOP("KindName", "protocol")},
+    Name{"member", QT_TRANSLATE_NOOP("KindName", "member")},
+    Name{"site", QT_TRANSLATE_NOOP("KindName", "site")},
+    Name{"trap", QT_TRANSLATE_NOOP("KindName", "trap")},
+    Name{"service", QT_TRANSLATE_NOOP("KindName", "service")},
+    Name{"loan", QT_TRANSLATE_NOOP("KindName", "loan")},
+    Name{"visit", QT_TRANSLATE_NOOP("KindName", "visit")},
+    Name{"sample", QT_TRANSLATE_NOOP("KindName", "sample")},
+};
+
+template <std::size_t N>
+QString nameFrom(const std::array<Name, N>& table, const char* context, std::string_view code)
+{
+    const auto* found =
+        std::find_if(table.begin(), table.end(), [&](const Name& name) { return name.code == code; });
+    if (found == table.end()) return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+    return QCoreApplication::translate(context, found->words);
+}
+
+} // namespace
+
+QString fieldName(std::string_view field)
+{
+    return nameFrom(names, "FieldName", field);
+}
+
+QString fieldName(std::string_view kind, std::string_view field)
+{
+    if (field == "pest" && (kind == "trap" || kind == "protocol_use"))
+        return QCoreApplication::translate("FieldName", "the pest");
+    if (field == "pest" && kind == "sample")
+        return QCoreApplication::translate("FieldName", "how many of them are the pest");
+    return fieldName(field);
+}
+
+QString kindName(std::string_view kind)
+{
+    return nameFrom(kinds, "KindName", kind);
+}
+
+QString boundName(std::string_view field, std::string_view bound)
+{
+    const QString text = QString::fromUtf8(bound.data(), static_cast<qsizetype>(bound.size()));
+    bool isNumber = false;
+    const qlonglong number = text.toLongLong(&isNumber);
+    if (!isNumber) return text;
+    if (field.ends_with("distance_mm") || field == "accuracy_mm")
+        return distance(toMetres(domain::Millimetres{number}));
+    if (field.ends_with("_mm")) return height(domain::Millimetres{number});
+    if (field.ends_with("_e7")) return QLocale().toString(static_cast<double>(number) * 1e-7, 'f', 0);
+    if (field == "year") return text;
+    return QLocale().toString(number);
+}
+
+} // namespace duskrow::text

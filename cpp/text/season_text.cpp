@@ -1,0 +1,343 @@
+// SPDX-License-Identifier: MIT
+#include "text/season_text.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "text/amounts.h"
+#include "text/code_names.h"
+
+namespace duskrow::text {
+
+using namespace duskrow::domain;
+
+namespace {
+
+QString words(const char* sentence)
+{
+    return QCoreApplication::translate("SeasonText", sentence);
+}
+
+QString joined(const QStringList& parts)
+{
+    return parts.join(QStringLiteral(" · "));
+}
+
+constexpr double widestGuess = 0.3; // of the flight: further apart, past seasons do not agree on one part
+
+struct PartOver {
+    double upTo;
+    const char* words;
+};
+
+constexpr std::array partsOver{
+    PartOver{0.08, QT_TRANSLATE_NOOP("SeasonText", "flight hardly begun")},
+    PartOver{0.38, QT_TRANSLATE_NOOP("SeasonText", "flight about a quarter over")},
+    PartOver{0.63, QT_TRANSLATE_NOOP("SeasonText", "flight about half over")},
+    PartOver{0.88, QT_TRANSLATE_NOOP("SeasonText", "flight about three quarters over")},
+    PartOver{2.0, QT_TRANSLATE_NOOP("SeasonText", "flight nearly over")},
+};
+
+QString partOver(const SeasonOutlook& outlook)
+{
+    if (outlook.fractionHigh - outlook.fractionLow > widestGuess)
+        return words(QT_TRANSLATE_NOOP("SeasonText", "flight %1 to %2 % over"))
+            .arg(std::lround(outlook.fractionLow * 100))
+            .arg(std::lround(outlook.fractionHigh * 100));
+    const double middle = (outlook.fractionLow + outlook.fractionHigh) / 2;
+    for (const PartOver& part : partsOver)
+        if (middle < part.upTo) return words(part.words);
+    return {};
+}
+
+QString phaseWords(FlightPhase phase)
+{
+    switch (phase) {
+    case FlightPhase::NotKnown:
+        return words(QT_TRANSLATE_NOOP("SeasonText", "flight not known yet"));
+    case FlightPhase::NoneYet:
+        return words(QT_TRANSLATE_NOOP("SeasonText", "no moths yet"));
+    case FlightPhase::Rising:
+        return words(QT_TRANSLATE_NOOP("SeasonText", "flight rising"));
+    case FlightPhase::NearHighest:
+        return words(QT_TRANSLATE_NOOP("SeasonText", "flight near its highest so far"));
+    case FlightPhase::PastHighest:
+        return words(QT_TRANSLATE_NOOP("SeasonText", "flight past its highest so far"));
+    }
+    return {};
+}
+
+QString seasonsOf(const SeasonOutlook& outlook)
+{
+    const auto years = outlook.years == 1
+        ? words(QT_TRANSLATE_NOOP("SeasonText", "one year"))
+        : words(QT_TRANSLATE_NOOP("SeasonText", "%1 years")).arg(outlook.years);
+    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 past trap seasons of %2"))
+        .arg(outlook.seasons)
+        .arg(years);
+}
+
+QString lateSentence(const Trap& trap, const SeasonRules& rules)
+{
+    return words(
+        QT_TRANSLATE_NOOP("SeasonText", "Set up on %1, after %2: it may have missed the first moths."))
+        .arg(shortDay(*trap.setDay), shortDay(*rules.latestSetUp));
+}
+
+QString endedSentence(const Trap& trap, const SeasonRules& rules)
+{
+    const char* sentence = trap.endReason == EndReason::Lost
+        ? QT_TRANSLATE_NOOP("SeasonText", "Lost on %1, before %2: it missed the last moths.")
+        : QT_TRANSLATE_NOOP("SeasonText", "Ended on %1, before %2: it missed the last moths.");
+    return words(sentence).arg(shortDay(*trap.endDay), shortDay(*rules.earliestTakeDown));
+}
+
+QString uncountedSentence(const TrapSeason& season, const SeasonRules& rules)
+{
+    if (!season.countedUntil) return words(QT_TRANSLATE_NOOP("SeasonText", "It was never counted."));
+    return words(QT_TRANSLATE_NOOP("SeasonText", "Last counted on %1, before %2: the last moths are not in."))
+        .arg(shortDay(*season.countedUntil), shortDay(*rules.earliestTakeDown));
+}
+
+QString unknownSentence(const Trap& trap)
+{
+    return trap.setDay
+        ? words(QT_TRANSLATE_NOOP("SeasonText", "No band: the protocol does not say when a season is whole."))
+        : words(QT_TRANSLATE_NOOP("SeasonText", "No band: nobody noted the day of set-up."));
+}
+
+QStringList partReasons(const TrapSeason& season, const Trap& trap, const SeasonRules& rules)
+{
+    QStringList reasons;
+    if (season.part.cameLate) reasons << lateSentence(trap, rules);
+    if (season.part.endedEarly) reasons << endedSentence(trap, rules);
+    if (season.part.notCountedToEnd) reasons << uncountedSentence(season, rules);
+    reasons << words(QT_TRANSLATE_NOOP("SeasonText", "So there is no band: bands are for whole seasons."));
+    return reasons;
+}
+
+QString questionSentence(CatchQuestion question, const QString& day)
+{
+    switch (question) {
+    case CatchQuestion::EmptiedUnknown:
+        return words(
+            QT_TRANSLATE_NOOP("SeasonText",
+                "Was the trap emptied on %1? Until that is known the higher of the two counts stands."))
+            .arg(day);
+    case CatchQuestion::CountFell:
+        return words(
+            QT_TRANSLATE_NOOP("SeasonText",
+                "Fewer moths on %1 than at the visit before, though it was not emptied: the higher count "
+                "stands."))
+            .arg(day);
+    }
+    return {};
+}
+
+QString dayOfVisit(const TrapSeason& season, const Uuid& id)
+{
+    for (const VisitCatch& caught : season.visits)
+        if (caught.visit == id) return shortDay(caught.day);
+    return {};
+}
+
+QString failureWords(const Visit& visit)
+{
+    if (!visit.state || *visit.state == TrapState::Fine)
+        return words(QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed since it was last emptied"));
+    const char* sentence = *visit.state == TrapState::LureGone
+        ? QT_TRANSLATE_NOOP("SeasonText", "at least: %1")
+        : QT_TRANSLATE_NOOP("SeasonText", "at least: trap %1");
+    return words(sentence).arg(name(*visit.state));
+}
+
+} // namespace
+
+bool isCounted(const TrapSeason& season)
+{
+    return std::any_of(season.visits.begin(), season.visits.end(),
+        [](const VisitCatch& caught) { return caught.count.has_value(); });
+}
+
+QString seasonTotal(const TrapSeason& season, const QLocale& locale)
+{
+    if (!isCounted(season)) return QStringLiteral("–");
+    return season.isMinimum() ? atLeast(season.total, locale) : number(season.total.value(), locale);
+}
+
+QString seasonCaption(const TrapSeason& season)
+{
+    if (!isCounted(season)) return words(QT_TRANSLATE_NOOP("SeasonText", "no counts yet"));
+    const bool one = season.total.value() == 1;
+    switch (season.standing) {
+    case SeasonStanding::Whole:
+        return one ? words(QT_TRANSLATE_NOOP("SeasonText", "moth in the whole season"))
+                   : words(QT_TRANSLATE_NOOP("SeasonText", "moths in the whole season"));
+    case SeasonStanding::PartOfFlight:
+        return one ? words(QT_TRANSLATE_NOOP("SeasonText", "moth, part of the flight only"))
+                   : words(QT_TRANSLATE_NOOP("SeasonText", "moths, part of the flight only"));
+    case SeasonStanding::SoFar:
+    case SeasonStanding::NotKnown:
+        break;
+    }
+    return one ? words(QT_TRANSLATE_NOOP("SeasonText", "moth so far"))
+               : words(QT_TRANSLATE_NOOP("SeasonText", "moths so far"));
+}
+
+QString flightWords(const TrapSeason& season, const std::optional<SeasonOutlook>& outlook)
+{
+    if (season.standing == SeasonStanding::Whole)
+        return words(QT_TRANSLATE_NOOP("SeasonText", "flight over"));
+    if (season.part.endedEarly || season.part.notCountedToEnd) return {};
+    if (outlook && season.standing == SeasonStanding::SoFar) return partOver(*outlook);
+    return phaseWords(season.flight.phase);
+}
+
+QString likelyRange(const SeasonOutlook& outlook, const QLocale& locale)
+{
+    if (!outlook.totalLow || !outlook.totalHigh) return {};
+    return words(QT_TRANSLATE_NOOP("SeasonText", "season likely %1"))
+        .arg(range(*outlook.totalLow, *outlook.totalHigh, locale));
+}
+
+QString outlookReason(const SeasonOutlook& outlook)
+{
+    if (!outlook.totalLow)
+        return words(QT_TRANSLATE_NOOP("SeasonText", "Too early to say where the season may end (%1)."))
+            .arg(seasonsOf(outlook));
+    return words(QT_TRANSLATE_NOOP("SeasonText",
+                     "The likely range comes from %1. It knows nothing of this year’s weather."))
+        .arg(seasonsOf(outlook));
+}
+
+QStringList standingReasons(const TrapSeason& season, const Trap& trap, const SeasonRules& rules)
+{
+    switch (season.standing) {
+    case SeasonStanding::SoFar:
+        return {words(
+            QT_TRANSLATE_NOOP("SeasonText", "Bands are for whole seasons: none until the flight is over."))};
+    case SeasonStanding::Whole:
+        return {};
+    case SeasonStanding::PartOfFlight:
+        return partReasons(season, trap, rules);
+    case SeasonStanding::NotKnown:
+        return {unknownSentence(trap)};
+    }
+    return {};
+}
+
+QString bandSpan(const Band& band, const QLocale& locale)
+{
+    if (!band.below)
+        return words(QT_TRANSLATE_NOOP("SeasonText", "%1 moths or more in a whole season"))
+            .arg(number(band.from.value(), locale));
+    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 moths in a whole season"))
+        .arg(range(band.from, *band.below - Moths{1}, locale));
+}
+
+QStringList totalRemarks(const TrapSeason& season, const QLocale& locale)
+{
+    QStringList remarks;
+    for (const OpenQuestion& question : season.questions)
+        remarks << questionSentence(question.question, dayOfVisit(season, question.visit));
+    if (season.range)
+        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "A heavy catch was estimated: %1 moths."))
+                       .arg(range(season.range->low, season.range->high, locale));
+    if (season.waiting.value() > 0)
+        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "Not in the total: %1 that nobody has named yet."))
+                       .arg(moths(season.waiting, locale));
+    if (season.isCorrected)
+        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "Named samples are in the total."));
+    for (const LocalDay moved : season.moves)
+        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "The trap was moved on %1."))
+                       .arg(shortDay(moved, locale));
+    return remarks;
+}
+
+QString visitCatch(const VisitCatch& caught, const QLocale& locale)
+{
+    if (!caught.count) return name(Outcome::CouldNotCount);
+    if (caught.count->value() == 0) return words(QT_TRANSLATE_NOOP("SeasonText", "none caught"));
+    return moths(*caught.count, locale);
+}
+
+QString visitNumbers(const VisitCatch& caught, const QLocale& locale)
+{
+    QStringList parts;
+    parts << (caught.nights ? nights(*caught.nights, locale)
+                            : words(QT_TRANSLATE_NOOP("SeasonText", "nights not known")));
+    if (caught.rate) parts << perNight(*caught.rate, locale);
+    parts << soFar(caught.soFar, locale);
+    return joined(parts);
+}
+
+QStringList visitFlags(
+    const VisitCatch& caught, const Visit& visit, std::optional<std::chrono::days> interval)
+{
+    QStringList flags;
+    if (!caught.count && visit.reason) flags << name(*visit.reason);
+    if (!caught.count && visit.emptied == true)
+        flags << words(QT_TRANSLATE_NOOP("SeasonText", "emptied uncounted: those nights are lost"));
+    if (caught.isAtLeast) flags << failureWords(visit);
+    if (caught.count && caught.nights && isLong(*caught.nights, interval)) flags << longCount(*caught.nights);
+    if (caught.count && visit.emptied == false)
+        flags << words(QT_TRANSLATE_NOOP("SeasonText", "not emptied: the next count holds these too"));
+    if (caught.range)
+        flags << words(QT_TRANSLATE_NOOP("SeasonText", "estimated, %1"))
+                     .arg(range(caught.range->low, caught.range->high));
+    if (caught.isCorrected())
+        flags << words(QT_TRANSLATE_NOOP("SeasonText", "counted %1, named samples add %2"))
+                     .arg(number(caught.asCounted->value()), number(caught.named.value()));
+    if (caught.waiting.value() > 0)
+        flags
+            << words(QT_TRANSLATE_NOOP("SeasonText", "%1 not named yet")).arg(number(caught.waiting.value()));
+    return flags;
+}
+
+bool isLong(Nights nights, std::optional<std::chrono::days> interval)
+{
+    // Half as long again: common practice, no source.
+    return interval && 2 * nights.value() > 3 * interval->count();
+}
+
+QString longCount(Nights count)
+{
+    return words(QT_TRANSLATE_NOOP("SeasonText", "one count over %1")).arg(nights(count));
+}
+
+QString weekTitle(const ReportingWeek& week, const QLocale& locale)
+{
+    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 to %2"))
+        .arg(shortDay(week.first, locale), shortDay(week.last, locale));
+}
+
+QString weekCatch(const WeekCatch& week, const QLocale& locale)
+{
+    if (!week.moths) return words(QT_TRANSLATE_NOOP("SeasonText", "not counted"));
+    const Moths whole{std::llround(*week.moths)};
+    if (!week.isDerived) return moths(whole, locale);
+    return words(QT_TRANSLATE_NOOP("SeasonText", "about %1")).arg(moths(whole, locale));
+}
+
+QString weekNumbers(const WeekCatch& week, const QLocale& locale)
+{
+    if (!week.moths) return {};
+    QStringList parts{
+        words(QT_TRANSLATE_NOOP("SeasonText", "%1 of 7 nights counted")).arg(week.nights.value())};
+    if (week.rate) parts << perNight(*week.rate, locale);
+    return joined(parts);
+}
+
+QStringList weekFlags(const WeekCatch& week)
+{
+    QStringList flags;
+    if (week.isDerived) flags << words(QT_TRANSLATE_NOOP("SeasonText", "derived: shared out by nights"));
+    if (week.isAtLeast) flags << words(QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed"));
+    if (week.isProvisional) flags << words(QT_TRANSLATE_NOOP("SeasonText", "a question is open"));
+    return flags;
+}
+
+} // namespace duskrow::text

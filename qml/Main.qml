@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+// The window: places along the bottom, pages over them; side by side where there is room.
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Duskrow.App
+import Duskrow.Parts
+import Duskrow.Theme
+
+ApplicationWindow {
+    id: root
+
+    required property App app
+    property string place: "today"
+    readonly property bool wide: root.width >= 900
+    readonly property bool isOpen: root.app.state === App.Open
+    readonly property list<string> placeKeys: routes.placeKeys
+
+    // Opens a page over the place, e.g. open("season", trapId).
+    function open(route: string, subject: string): void {
+        pages.push(routes.page(route), {
+                       "subject": subject
+                   });
+    }
+
+    // A page in the stead of the one on top.
+    function replaceWith(route: string, subject: string): void {
+        pages.replace(routes.page(route), {
+                          "subject": subject
+                      });
+    }
+
+    function back(): void {
+        if (pages.depth > 1)
+            pages.pop();
+        else
+            pages.clear();
+    }
+
+    function goTo(key: string): void {
+        pages.clear();
+        root.place = key;
+    }
+
+    width: 390
+    height: 844
+    minimumWidth: 320
+    minimumHeight: 480
+    visible: true
+    title: root.app.invented ? qsTr("Duskrow · an invented district") : qsTr("Duskrow")
+    color: Theme.paper
+    font.family: Theme.family
+
+    onClosing: close => {
+        // The back key of a phone leaves a page before it leaves the app.
+        if (Qt.platform.os === "android" && pages.depth > 0) {
+            close.accepted = false;
+            root.back();
+        }
+    }
+
+    Binding {
+        target: Theme
+        property: "dark"
+        value: root.app.settings.dark
+    }
+
+    Binding {
+        target: Theme
+        property: "textScale"
+        value: root.app.settings.textScale
+    }
+
+    Routes {
+        id: routes
+        app: root.app
+        onOpened: (route, subject) => root.open(route, subject)
+        onReplaced: (route, subject) => root.replaceWith(route, subject)
+        onPlaceWanted: key => root.goTo(key)
+        onLeft: root.back()
+    }
+
+    Loader {
+        objectName: "outside"
+        anchors.fill: parent
+        active: !root.isOpen
+        sourceComponent: root.app.state === App.Starting ? routes.start : routes.closed
+    }
+
+    Item {
+        id: home
+        visible: root.isOpen && (root.wide || pages.depth === 0)
+        width: root.wide ? Math.max(360, Math.min(460, root.width * 0.36)) : root.width
+        anchors.top: parent.top
+        anchors.bottom: parent.bottom
+
+        Loader {
+            objectName: "place"
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.top: parent.top
+            anchors.bottom: tabs.top
+            anchors.bottomMargin: Theme.gapTiny
+            active: root.isOpen
+            sourceComponent: routes.place(root.place)
+        }
+
+        TabRow {
+            id: tabs
+            objectName: "tabs"
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            anchors.margins: Theme.gapSmall
+            keys: routes.placeKeys
+            labels: routes.placeLabels
+            current: root.place
+            onPicked: key => root.goTo(key)
+        }
+    }
+
+    Rectangle {
+        visible: root.isOpen && root.wide
+        x: home.width
+        width: Theme.hairline
+        height: parent.height
+        color: Theme.line
+    }
+
+    EmptyState {
+        visible: root.isOpen && root.wide && pages.depth === 0
+        anchors.verticalCenter: parent.verticalCenter
+        x: home.width + (root.width - home.width - width) / 2
+        width: Math.min(Theme.contentWidth, root.width - home.width - 2 * Theme.margin)
+        title: qsTr("Choose a trap")
+        text: qsTr("Its season, its visits and its life open here.")
+    }
+
+    StackView {
+        id: pages
+        objectName: "pages"
+        visible: root.isOpen && pages.depth > 0
+        anchors.top: parent.top
+        anchors.bottom: parent.bottom
+        anchors.right: parent.right
+        anchors.left: parent.left
+        anchors.leftMargin: root.wide ? home.width + Theme.hairline : 0
+        pushEnter: null
+        pushExit: null
+        popEnter: null
+        popExit: null
+        replaceEnter: null
+        replaceExit: null
+        onCurrentItemChanged: if (pages.currentItem)
+            pages.currentItem.forceActiveFocus()
+    }
+
+    NoticeBar {
+        objectName: "passingTrouble"
+        visible: text.length > 0
+        kind: "caution"
+        text: root.app.passingTrouble
+        action: qsTr("Read")
+        onActed: root.app.dismissTrouble()
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: Theme.gapSmall
+    }
+}

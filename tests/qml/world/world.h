@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QObject>
+#include <QQmlParserStatus>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+#include "app/app.h"
+
+// A world for one screen test: a fresh store in a temporary folder, standing on one day, with the app over
+// it.
+class World : public QObject, public QQmlParserStatus {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_INTERFACES(QQmlParserStatus)
+    Q_PROPERTY(QString today MEMBER m_today FINAL)
+    Q_PROPERTY(bool begun MEMBER m_begun FINAL) // a programme with one member, as after the first start
+    Q_PROPERTY(QString member MEMBER m_member FINAL)
+    // Of the season that was begun; 0 for the year of `today`.
+    Q_PROPERTY(int seasonYear MEMBER m_seasonYear FINAL)
+    Q_PROPERTY(duskrow::app::App* app READ app CONSTANT FINAL)
+
+public:
+    using QObject::QObject;
+    ~World() override;
+
+    void classBegin() override { }
+    void componentComplete() override;
+
+    [[nodiscard]] duskrow::app::App* app() const { return m_app.get(); }
+
+    // A site with one trap, set up on a day; gives the trap's id. Further fields are preset as a good set-up
+    // leaves them.
+    Q_INVOKABLE QString addTrap(
+        const QString& siteName, const QString& tag, const QString& setDay, double lat, double lon);
+    // The same at a field of another member.
+    Q_INVOKABLE QString addTrapOf(
+        const QString& keeper, const QString& siteName, const QString& tag, const QString& setDay);
+    // So many sites with a trap each, "Site 0001" onwards, all of the member's.
+    Q_INVOKABLE void addManyTraps(int count);
+    // The trap came down on a day.
+    Q_INVOKABLE void endTrap(const QString& trap, const QString& day);
+    // Half-entered work under a key, as a screen leaves it.
+    Q_INVOKABLE void leaveDraft(const QString& key, const QString& body);
+    // A count that emptied the trap; gives the visit's id.
+    Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
+    // Any record, by the names of its fields; gives its id. With an id the record of that id is changed.
+    Q_INVOKABLE QString keepRecord(const QString& kind, const QVariantMap& fields, const QString& id = {});
+    // Kills the app and opens the same store again, as after a crash.
+    Q_INVOKABLE void restart();
+    // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
+    Q_INVOKABLE void standAt(double lat, double lon, int fixes);
+    // How often the log holds a value for a field: what is really kept, past every view model.
+    Q_INVOKABLE int changes() const;
+    // The keys of all half-entered work, once it is on disk.
+    Q_INVOKABLE QStringList draftKeys() const;
+    // One field of a record as it is kept; undefined when it was not observed.
+    Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
+    // How many changes a record has: 1 when it was never corrected.
+    Q_INVOKABLE int changesOf(const QString& id) const;
+    Q_INVOKABLE bool hasDraft(const QString& key) const;
+    Q_INVOKABLE void flush() const { m_app->session()->store().flush(); }
+    // The app's window over this world, closed with it. `route` and `subject` may open a page at once.
+    Q_INVOKABLE QQuickWindow* openWindow(
+        int width, int height, const QString& route = {}, const QString& subject = {});
+    Q_INVOKABLE QString folder() const { return m_folder.path(); }
+
+private:
+    void start();
+    void keep(std::vector<duskrow::domain::Edit> edits);
+    std::vector<duskrow::domain::Edit> trapEdits(duskrow::domain::Trap& trap,
+        const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
+        const QString& setDay, double lat, double lon);
+    QString addTrapAt(const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
+        const QString& setDay, double lat, double lon);
+
+    QTemporaryDir m_folder;
+    QString m_today = QStringLiteral("2026-07-14");
+    QString m_member = QStringLiteral("Wren");
+    bool m_begun = true;
+    int m_seasonYear = 0;
+    int m_logs = 0;
+    std::unique_ptr<duskrow::app::App> m_app;
+    std::unique_ptr<QObject> m_window; // gone before the app it shows
+};
