@@ -12,8 +12,8 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> placeKeys: ["today", "traps"]
-    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps")]
+    readonly property list<string> placeKeys: ["today", "traps", "year"]
+    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps"), qsTr("Year")]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -130,8 +130,47 @@ QtObject {
         }
     }
 
+    readonly property Component year: Component {
+        Year {
+            model: root.app.year()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component programme: Component {
+        Programme {
+            model: root.app.programme()
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component calendar: Component {
+        CalendarFile {
+            model: root.app.calendar()
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component protocol: Component {
+        ProtocolSheet {
+            id: protocolPage
+            model: root.app.protocol(protocolPage.subject)
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component settings: Component {
+        Settings {
+            settings: root.app.settings
+            storePath: root.app.storePath
+            onBack: root.left()
+        }
+    }
+
     function place(key: string): Component {
         switch (key) {
+        case "year":
+            return root.year;
         case "traps":
             return root.traps;
         default:
@@ -153,6 +192,14 @@ QtObject {
             return root.visit;
         case "samples":
             return root.samples;
+        case "programme":
+            return root.programme;
+        case "calendar":
+            return root.calendar;
+        case "protocol":
+            return root.protocol;
+        case "settings":
+            return root.settings;
         default:
             console.error("no page", route);
             return root.closed;

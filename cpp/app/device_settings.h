@@ -7,6 +7,9 @@
 
 namespace duskrow::app {
 
+// Reading how a lure is handled is wanted once a day, whichever screen meets it first.
+inline const QString lureHandlingRead = QStringLiteral("lure_handling");
+
 // How this device shows the app and where it finds its position. Never part of a programme.
 class DeviceSettings : public QObject {
     Q_OBJECT

@@ -19,8 +19,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-const auto handlingRead = QStringLiteral("lure_handling"); // done once a day, on this device
-
 QStringList textsOf(const std::vector<Statement>& statements)
 {
     QStringList texts;
@@ -115,7 +113,7 @@ void LifeViewModel::begin(const QString& act)
     if (act == QLatin1String("raise")) m_form.takeEntrance(now.entrance, canopyNow());
     if (act == QLatin1String("correct")) m_form.take(m_records.trap, m_records.site);
     if (act == QLatin1String("end")) m_form.takeEnd(m_records.trap);
-    if (act == QLatin1String("lure") && m_settings.wasDoneOn(handlingRead, toQDate(today)))
+    if (act == QLatin1String("lure") && m_settings.wasDoneOn(lureHandlingRead, toQDate(today)))
         m_form.setProperty("handlingRead", true);
     Q_EMIT m_form.edited();
 }
@@ -130,7 +128,7 @@ void LifeViewModel::cancel()
 
 void LifeViewModel::acknowledgeHandling()
 {
-    m_settings.firstTimeOn(handlingRead, toQDate(session().clock().today()));
+    m_settings.firstTimeOn(lureHandlingRead, toQDate(session().clock().today()));
     m_form.setProperty("handlingRead", true);
 }
 
@@ -204,6 +202,12 @@ QString LifeViewModel::title() const
 QString LifeViewModel::trap() const
 {
     return QString::fromStdString(formatUuid(m_trap));
+}
+
+QString LifeViewModel::site() const
+{
+    const Uuid& id = m_records.site.id;
+    return id.isNil() ? QString() : QString::fromStdString(formatUuid(id));
 }
 
 QString LifeViewModel::today() const

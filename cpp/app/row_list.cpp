@@ -5,7 +5,7 @@ namespace duskrow::app {
 
 namespace {
 
-enum Role { Key = Qt::UserRole + 1, Title, Besides, Right, Detail, Flags, Route, Subject, Struck };
+enum Role { Key = Qt::UserRole + 1, Title, Besides, Detail, Flags, Route, Subject, Struck };
 
 QVariant valueOf(const Row& row, int role)
 {
@@ -16,8 +16,6 @@ QVariant valueOf(const Row& row, int role)
         return row.title;
     case Besides:
         return row.besides;
-    case Right:
-        return row.right;
     case Detail:
         return row.detail;
     case Flags:
@@ -56,8 +54,8 @@ QVariant RowList::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> RowList::roleNames() const
 {
-    return {{Key, "key"}, {Title, "title"}, {Besides, "besides"}, {Right, "right"}, {Detail, "detail"},
-        {Flags, "flags"}, {Route, "route"}, {Subject, "subject"}, {Struck, "struck"}};
+    return {{Key, "key"}, {Title, "title"}, {Besides, "besides"}, {Detail, "detail"}, {Flags, "flags"},
+        {Route, "route"}, {Subject, "subject"}, {Struck, "struck"}};
 }
 
 } // namespace duskrow::app

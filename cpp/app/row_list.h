@@ -14,7 +14,6 @@ struct Row {
     QString key = {}; // of the record it is about
     QString title = {};
     QString besides = {};
-    QString right = {};
     QString detail = {};
     QStringList flags = {}; // what is particular about it, a line each
     QString route = {}; // where a touch leads; empty for nowhere

@@ -169,8 +169,9 @@ private Q_SLOTS:
                 edits.push_back(creation(visitOf(number, 1), {}));
             QVERIFY((*store)->keepNow(batchOf(std::move(edits))).has_value());
         }
-        SQLite::Database(scene.path(), SQLite::OPEN_READWRITE).exec("UPDATE setting SET value='old' "
-                                                                    "WHERE key='declaration'");
+        SQLite::Database(scene.path(), SQLite::OPEN_READWRITE)
+            .exec("UPDATE setting SET value='old' "
+                  "WHERE key='declaration'");
         scene.disk.leave(40U * 1024);
         QCOMPARE(Store::open(scene.path(), scene.how).error().code, ErrorCode::DiskFull);
         scene.disk.makeRoom();

@@ -58,8 +58,7 @@ void insertForeign(SQLite::Database& database, const Change& change)
     SQLite::Statement stream(database, "INSERT OR IGNORE INTO stream (id) VALUES (?)");
     stream.bind(1, change.ref.stream.data(), 16);
     stream.exec();
-    SQLite::Statement insert(
-        database, "INSERT INTO change SELECT local, ?, ?, ? FROM stream WHERE id=?");
+    SQLite::Statement insert(database, "INSERT INTO change SELECT local, ?, ?, ? FROM stream WHERE id=?");
     insert.bind(1, change.ref.seq);
     insert.bind(2, change.record.bytes.data(), 16);
     insert.bind(3, canonicalJson(change));

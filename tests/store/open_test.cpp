@@ -149,7 +149,9 @@ private Q_SLOTS:
     void checkingFindsWhatWasAlteredAndChangesNothing()
     {
         const StoreScene scene;
-        QVERIFY(scene.open()->keepNow(batchOf({creation(visitOf(1, 37), {}), creation(visitOf(2, 38), {})})).has_value());
+        QVERIFY(scene.open()
+                    ->keepNow(batchOf({creation(visitOf(1, 37), {}), creation(visitOf(2, 38), {})}))
+                    .has_value());
         const std::string before = bytesOf(scene.path());
         QVERIFY(checkStore(scene.path())->isSound());
         QVERIFY(bytesOf(scene.path()) == before);

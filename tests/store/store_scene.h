@@ -17,8 +17,7 @@ inline domain::Uuid idOf(std::uint32_t number)
 {
     domain::Uuid id;
     id.bytes[0] = 1;
-    for (std::size_t i = 0; i < 4; ++i)
-        id.bytes[15 - i] = static_cast<std::uint8_t>(number >> (8 * i));
+    for (std::size_t i = 0; i < 4; ++i) id.bytes[15 - i] = static_cast<std::uint8_t>(number >> (8 * i));
     return id;
 }
 

@@ -21,8 +21,6 @@ namespace {
 constexpr std::array pageNames{
     "field", "yes", "place", "around", "trap", "handling", "lure", "strip", "stake", "last", "kept"};
 
-const auto handlingRead = QStringLiteral("lure_handling");
-
 } // namespace
 
 SetupViewModel::SetupViewModel(
@@ -164,7 +162,7 @@ void SetupViewModel::setPage(Page page)
 {
     if (page == m_page) return;
     m_page = page;
-    if (page == Page::Lure && m_settings.wasDoneOn(handlingRead, toQDate(session().clock().today())))
+    if (page == Page::Lure && m_settings.wasDoneOn(lureHandlingRead, toQDate(session().clock().today())))
         m_trap.setProperty("handlingRead", true);
     measureWhereWanted();
     Q_EMIT pageChanged();
@@ -188,7 +186,7 @@ bool SetupViewModel::wants(Page page) const
     case Page::Yes:
         return m_site.wantsYes() && m_replaces.isNil();
     case Page::Handling:
-        return m_trap.hasLure() && !m_settings.wasDoneOn(handlingRead, toQDate(session().clock().today()));
+        return m_trap.hasLure() && !m_settings.wasDoneOn(lureHandlingRead, toQDate(session().clock().today()));
     case Page::Lure:
         return m_trap.hasLure();
     case Page::Strip:
@@ -246,7 +244,7 @@ bool SetupViewModel::pass(Page page)
     case Page::Trap:
         return m_trap.passTrap();
     case Page::Handling:
-        m_settings.firstTimeOn(handlingRead, toQDate(session().clock().today()));
+        m_settings.firstTimeOn(lureHandlingRead, toQDate(session().clock().today()));
         return true;
     case Page::Lure:
         if (!m_trap.passLure()) return false;

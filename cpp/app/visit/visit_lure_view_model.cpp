@@ -12,9 +12,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-// The reminder about lures, wherever it is shown: once a day is enough.
-const QString handlingReminder = QStringLiteral("lure-handling");
-
 QStringList wordsOf(const std::vector<Statement>& statements)
 {
     QStringList words;
@@ -68,7 +65,7 @@ void VisitLureViewModel::setLureChanged(bool isChanged)
         lure.what = isChanged ? std::optional(ServiceWhat::Lure) : std::nullopt;
         const QDate day = toQDate(session().clock().today());
         lure.handlingRead =
-            isChanged && m_settings.wasDoneOn(handlingReminder, day) ? std::optional(true) : std::nullopt;
+            isChanged && m_settings.wasDoneOn(lureHandlingRead, day) ? std::optional(true) : std::nullopt;
         if (isChanged) return;
         lure.lureLot.clear();
         lure.lureExpiry.reset();
@@ -82,7 +79,7 @@ bool VisitLureViewModel::handlingNeeded() const
 
 void VisitLureViewModel::acknowledgeHandling()
 {
-    m_settings.firstTimeOn(handlingReminder, toQDate(session().clock().today()));
+    m_settings.firstTimeOn(lureHandlingRead, toQDate(session().clock().today()));
     m_entry.change([](VisitRecords& records) { records.lure.handlingRead = true; });
 }
 

@@ -49,10 +49,6 @@ public:
     Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
     // Any record, by the names of its fields; gives its id. With an id the record of that id is changed.
     Q_INVOKABLE QString keepRecord(const QString& kind, const QVariantMap& fields, const QString& id = {});
-    // What is kept in one field, as it stands in the log's tables; undefined for nothing.
-    Q_INVOKABLE QVariant fieldOf(const QString& kind, const QString& id, const QString& field) const;
-    // The ids of all records of a kind that stand, oldest first.
-    Q_INVOKABLE QStringList recordsOf(const QString& kind) const;
     // Kills the app and opens the same store again, as after a crash.
     Q_INVOKABLE void restart();
     // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
@@ -61,9 +57,7 @@ public:
     Q_INVOKABLE int changes() const;
     // The keys of all half-entered work, once it is on disk.
     Q_INVOKABLE QStringList draftKeys() const;
-    // The ids of the kept records of a kind, oldest first, and one field of one of them as it is kept;
-    // undefined when it was not observed.
-    Q_INVOKABLE QStringList idsOf(const QString& kind) const;
+    // One field of a record as it is kept; undefined when it was not observed.
     Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
     // How many changes a record has: 1 when it was never corrected.
     Q_INVOKABLE int changesOf(const QString& id) const;
