@@ -20,18 +20,6 @@ Instant instantOf(LocalDay day, int minute)
         std::chrono::sys_days{day.time_since_epoch()} + std::chrono::minutes{minute} - valleyOffset};
 }
 
-Result<Done> checkBounds(const Parameters& wanted)
-{
-    const auto within = [](const char* name, std::int64_t value, std::int64_t low, std::int64_t high) {
-        if (value >= low && value <= high) return Result<Done>(Done{});
-        return Result<Done>(Error{ErrorCode::OutOfRange, {name, std::to_string(low), std::to_string(high)}});
-    };
-    if (auto checked = within("traps", wanted.traps, 1, 20'000); !checked) return checked;
-    if (auto checked = within("seasons", wanted.seasons, 1, 50); !checked) return checked;
-    if (auto checked = within("year", yearOf(wanted.today), 1960, 2150); !checked) return checked;
-    return within("seed", wanted.seed, 0, std::numeric_limits<std::int32_t>::max());
-}
-
 Season makeSeason(const Uuid& programme, int year)
 {
     Season season;
@@ -171,9 +159,21 @@ Result<District> Filling::run()
 
 } // namespace
 
+Result<Done> checkParameters(const Parameters& wanted)
+{
+    const auto within = [](const char* name, std::int64_t value, std::int64_t low, std::int64_t high) {
+        if (value >= low && value <= high) return Result<Done>(Done{});
+        return Result<Done>(Error{ErrorCode::OutOfRange, {name, std::to_string(low), std::to_string(high)}});
+    };
+    if (auto checked = within("traps", wanted.traps, 1, mostTraps); !checked) return checked;
+    if (auto checked = within("seasons", wanted.seasons, 1, mostSeasons); !checked) return checked;
+    if (auto checked = within("year", yearOf(wanted.today), 1960, 2150); !checked) return checked;
+    return within("seed", wanted.seed, 0, largestSeed);
+}
+
 Result<District> fillStore(store::Store& store, const Parameters& wanted)
 {
-    if (const auto checked = checkBounds(wanted); !checked) return checked.error();
+    if (const auto checked = checkParameters(wanted); !checked) return checked.error();
     auto reader = store.reader();
     if (!reader) return reader.error();
     const auto held = store::programme(**reader, store.programme());

@@ -125,6 +125,13 @@ void tellGrowers(Story& story, const SeasonFrame& frame)
     }
 }
 
+// The Monday of the last full week of July: traps come down after that count.
+LocalDay lastJulyCount(int year)
+{
+    const LocalDay last = dayOf(year, 7, 31);
+    return last - (std::chrono::weekday{last} - std::chrono::Monday);
+}
+
 } // namespace
 
 LocalDay seasonStart(int year)
@@ -149,7 +156,7 @@ Story storyOf(const Valley& valley, const SeasonFrame& frame, std::size_t trap)
     const LocalDay start = seasonStart(frame.year);
     const bool isLate = dice.happens(0.03);
     story.setDay = start + std::chrono::days{isLate ? dice.whole(14, 21) : dice.whole(-4, 3)};
-    story.lastCountWeek = start + std::chrono::days{8 * 7 - 6 + (dice.happens(0.4) ? 7 : 0)};
+    story.lastCountWeek = lastJulyCount(frame.year) + std::chrono::days{dice.happens(0.25) ? 7 : 0};
     constexpr std::array lags{0, 0, 0, 0, 0, 0, 1, 1, 2, -1};
     story.countLag = dice.oneOf(lags);
     story.missesWeek = dice.happens(0.1) ? 0.25 : 0.05;

@@ -16,7 +16,7 @@ namespace {
 
 constexpr double clumping = 5.0; // k of the weekly catches
 constexpr std::int64_t heavyCatch = 180; // moths; from here on parts of the catch are counted
-constexpr Millimetres stakeEnd{1400};
+constexpr Millimetres stakeEnd{1200};
 
 Millimetres toFiveCentimetres(Millimetres height)
 {
@@ -100,7 +100,7 @@ void TrapLife::setUp()
     m_trap.id = m_dice.id(moment);
     m_trap.site = m_site.id;
     m_trap.season = m_story.season;
-    m_trap.tag = "B" + std::to_string(m_story.number + 1);
+    m_trap.tag = "bertha " + std::to_string(m_story.number + 1); // species and number
     m_trap.pest = m_common.pest;
     m_trap.protocolVersion = m_common.protocolVersion;
     m_trap.trapType = m_common.trapType;
@@ -262,7 +262,7 @@ void TrapLife::keepSample(const Visit& visit)
     sample.id = m_dice.id(at(day, 1210));
     sample.visit = visit.id;
     sample.trap = m_trap.id;
-    sample.number = m_trap.tag + "-" + std::to_string(static_cast<int>(m_dice.whole(1, 9)));
+    sample.number = std::to_string(m_story.number + 1) + "-" + std::to_string(m_dice.whole(1, 9));
     sample.moths = visit.unsure;
     sample.state = SampleState::Kept;
     sample.keptDay = day;
@@ -291,9 +291,9 @@ void TrapLife::keepSample(const Visit& visit)
 void TrapLife::raiseIfLow(LocalDay day, int minute)
 {
     const Millimetres canopy = m_story.crop.canopy(day);
-    const bool isLow = m_entrance < canopy + Millimetres{150};
+    const bool isLow = m_entrance < canopy + Millimetres{250};
     if (!isLow || m_entrance >= stakeEnd || m_story.mishaps.neverRaised) return;
-    m_entrance = std::min(stakeEnd, toFiveCentimetres(canopy + Millimetres{250}));
+    m_entrance = std::min(stakeEnd, toFiveCentimetres(canopy + Millimetres{400}));
     service(day, minute, ServiceWhat::Raise);
 }
 

@@ -133,6 +133,26 @@ SamplesViewModel* App::samples(const QString& trap)
     return make<SamplesViewModel>(trap);
 }
 
+YearViewModel* App::year()
+{
+    return make<YearViewModel>();
+}
+
+CalendarViewModel* App::calendar()
+{
+    return make<CalendarViewModel>();
+}
+
+ProgrammeViewModel* App::programme()
+{
+    return make<ProgrammeViewModel>();
+}
+
+ProtocolViewModel* App::protocol(const QString& pest)
+{
+    return make<ProtocolViewModel>(pest);
+}
+
 TrapsViewModel* App::traps()
 {
     return make<TrapsViewModel>();

@@ -4,17 +4,21 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
+#include "app/calendar_view_model.h"
 #include "app/device_settings.h"
 #include "app/history_view_model.h"
 #include "app/life_view_model.h"
+#include "app/programme_view_model.h"
+#include "app/protocol_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
 #include "app/setup/setup_view_model.h"
 #include "app/start_view_model.h"
-#include "app/visit/samples_view_model.h"
-#include "app/visit/visit_view_model.h"
 #include "app/today_view_model.h"
 #include "app/traps_view_model.h"
+#include "app/visit/samples_view_model.h"
+#include "app/visit/visit_view_model.h"
+#include "app/year_view_model.h"
 
 namespace duskrow::app {
 
@@ -37,6 +41,7 @@ class App : public QObject {
     Q_PROPERTY(bool canSetAside READ canSetAside NOTIFY stateChanged FINAL)
     Q_PROPERTY(QString passingTrouble READ passingTrouble NOTIFY passingTroubleChanged FINAL)
     Q_PROPERTY(bool invented READ invented NOTIFY stateChanged FINAL)
+    Q_PROPERTY(QString storePath READ storePath CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::DeviceSettings* settings READ settings CONSTANT FINAL)
 
 public:
@@ -61,6 +66,7 @@ public:
     [[nodiscard]] QString passingTrouble() const { return m_passingTrouble; }
     [[nodiscard]] bool canSetAside() const;
     [[nodiscard]] bool invented() const;
+    [[nodiscard]] QString storePath() const { return m_options.storePath; }
     [[nodiscard]] DeviceSettings* settings() { return &m_settings; }
     [[nodiscard]] Session* session() const { return m_session.get(); }
     [[nodiscard]] place::PositionSource& position() { return m_position; }
@@ -75,6 +81,10 @@ public:
     Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
+    Q_INVOKABLE duskrow::app::YearViewModel* year();
+    Q_INVOKABLE duskrow::app::CalendarViewModel* calendar();
+    Q_INVOKABLE duskrow::app::ProgrammeViewModel* programme();
+    Q_INVOKABLE duskrow::app::ProtocolViewModel* protocol(const QString& pest);
 
 Q_SIGNALS:
     void stateChanged();

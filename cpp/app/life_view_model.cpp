@@ -204,6 +204,12 @@ QString LifeViewModel::trap() const
     return QString::fromStdString(formatUuid(m_trap));
 }
 
+QString LifeViewModel::site() const
+{
+    const Uuid& id = m_records.site.id;
+    return id.isNil() ? QString() : QString::fromStdString(formatUuid(id));
+}
+
 QString LifeViewModel::today() const
 {
     return QString::fromStdString(formatDay(session().clock().today()));

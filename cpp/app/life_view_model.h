@@ -14,6 +14,7 @@ class LifeViewModel : public ViewModel {
     QML_UNCREATABLE("made by App")
     Q_PROPERTY(QString title READ title NOTIFY refreshed FINAL)
     Q_PROPERTY(QString trap READ trap CONSTANT FINAL)
+    Q_PROPERTY(QString site READ site NOTIFY refreshed FINAL) // its id; empty where it is not known
     Q_PROPERTY(QString today READ today CONSTANT FINAL)
     Q_PROPERTY(bool isFound READ isFound NOTIFY refreshed FINAL)
     Q_PROPERTY(bool isRunning READ isRunning NOTIFY refreshed FINAL) // out in the field and not withdrawn
@@ -44,6 +45,7 @@ public:
 
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString trap() const;
+    [[nodiscard]] QString site() const;
     [[nodiscard]] QString today() const;
     [[nodiscard]] bool isFound() const { return m_isFound; }
     [[nodiscard]] bool isRunning() const;

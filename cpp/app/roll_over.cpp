@@ -13,8 +13,7 @@ const Season* latestBefore(const std::vector<Season>& seasons, int year)
 {
     const Season* latest = nullptr;
     for (const Season& season : seasons)
-        if (season.year && *season.year < year && (!latest || *season.year > *latest->year))
-            latest = &season;
+        if (season.year && *season.year < year && (!latest || *season.year > *latest->year)) latest = &season;
     return latest;
 }
 

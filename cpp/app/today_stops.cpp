@@ -26,27 +26,6 @@ bool isWithinSight(const DueItem& item, LocalDay today)
     return item.day <= today + ahead;
 }
 
-class RulesByTrap {
-public:
-    explicit RulesByTrap(const TodayAsk& ask) : m_ask(ask) { }
-
-    // Null for a pest without a protocol: then nobody knows what is due.
-    const DueRules* of(const Trap& trap)
-    {
-        const auto protocol = m_ask.protocols.find(trap.pest);
-        if (protocol == m_ask.protocols.end() || !protocol->second) return nullptr;
-        const auto [held, isNew] = m_rules.try_emplace({trap.pest, trap.trapType});
-        if (isNew)
-            held->second =
-                dueRulesOf(*protocol->second, trap.trapType, std::chrono::year{m_ask.year}, m_ask.week);
-        return &held->second;
-    }
-
-private:
-    const TodayAsk& m_ask;
-    std::map<std::pair<std::string, std::string>, DueRules> m_rules;
-};
-
 void countReports(TodayFound& found, const std::vector<DueItem>& items, const TodayAsk& ask)
 {
     const auto report = reportDue(ask.today, ask.week);
@@ -122,6 +101,34 @@ Result<Done> findDrafts(store::Reader& reader, TodayFound& found)
 }
 
 } // namespace
+
+const DueRules* RulesByTrap::of(const Trap& trap)
+{
+    const auto protocol = m_ask.protocols.find(trap.pest);
+    if (protocol == m_ask.protocols.end() || !protocol->second) return nullptr;
+    const auto [held, isNew] = m_rules.try_emplace({trap.pest, trap.trapType});
+    if (isNew)
+        held->second =
+            dueRulesOf(*protocol->second, trap.trapType, std::chrono::year{m_ask.year}, m_ask.week);
+    return &held->second;
+}
+
+Result<std::optional<TodayAsk>> todayAskOf(Session& session)
+{
+    const auto& season = session.season();
+    if (!season) return std::optional<TodayAsk>{};
+    const LocalDay today = session.clock().today();
+    TodayAsk ask{.season = season->id,
+        .year = season->year.value_or(yearOf(today)),
+        .today = today,
+        .week = seasonWeekOf(*season).value_or(SeasonWeek{}),
+        .viewer = Viewer::of(session.me()),
+        .protocols = {}};
+    const auto uses = store::protocolsInUse(session.reader(), season->id);
+    if (!uses) return uses.error();
+    for (const ProtocolUse& use : *uses) ask.protocols[use.pest] = session.protocol(use.pest);
+    return std::optional(ask);
+}
 
 bool Stop::isDue(LocalDay today) const
 {

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <map>
-#include <memory>
-
 #include "app/season_records.h"
+#include "app/session.h"
 #include "domain/protocol/protocol.h"
 #include "domain/rules/due.h"
 #include "domain/rules/geodesy.h"
@@ -20,6 +18,22 @@ struct TodayAsk {
     domain::SeasonWeek week = {};
     Viewer viewer;
     std::map<std::string, const domain::Protocol*> protocols; // by pest
+};
+
+// Nothing while this year has no season. Errors as those of store/queries.h.
+domain::Result<std::optional<TodayAsk>> todayAskOf(Session& session);
+
+// The rules of each pest and trap type, worked out once. It only looks on.
+class RulesByTrap {
+public:
+    explicit RulesByTrap(const TodayAsk& ask) : m_ask(ask) { }
+
+    // Null for a pest without a protocol: then nobody knows what is due.
+    const domain::DueRules* of(const domain::Trap& trap);
+
+private:
+    const TodayAsk& m_ask;
+    std::map<std::pair<std::string, std::string>, domain::DueRules> m_rules;
 };
 
 // One trap at which something is due, or soon will be.

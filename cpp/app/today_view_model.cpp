@@ -95,23 +95,12 @@ void TodayViewModel::refresh()
 
 void TodayViewModel::look()
 {
-    const auto& season = session().season();
-    if (!season) {
-        take(TodayFound{});
-        return;
-    }
-    TodayAsk ask{.season = season->id,
-        .year = season->year.value_or(year()),
-        .today = session().clock().today(),
-        .week = week(),
-        .viewer = Viewer::of(session().me()),
-        .protocols = {}};
-    const auto uses = store::protocolsInUse(session().reader(), season->id);
-    if (!uses) return tell(uses.error());
-    for (const ProtocolUse& use : *uses) ask.protocols[use.pest] = session().protocol(use.pest);
+    const auto asked = todayAskOf(session());
+    if (!asked) return tell(asked.error());
+    if (!*asked) return take(TodayFound{});
     m_isLooking = true;
     session().lookUp<TodayFound>(
-        this, [ask](store::Reader& reader) { return findStops(reader, ask); },
+        this, [ask = **asked](store::Reader& reader) { return findStops(reader, ask); },
         [this](const Result<TodayFound>& found) {
             m_isLooking = false;
             take(found);

@@ -8,6 +8,7 @@
 #include <fstream>
 #include <iterator>
 #include <sqlite3.h>
+#include <string_view>
 
 #include "migrations.gen.h"
 #include "store/sqlite_error.h"
@@ -29,6 +30,17 @@ std::uint32_t bigEndian(const std::array<char, 100>& header, std::size_t at)
     std::uint32_t number = 0;
     for (std::size_t i = 0; i < 4; ++i) number = (number << 8) | static_cast<std::uint8_t>(header[at + i]);
     return number;
+}
+
+// Whether SQLite's rollback journal says that the file was empty before: the first page was under way when
+// the power went, and opening will take it back.
+bool isCreationCutShort(const std::string& path)
+{
+    constexpr std::string_view magic("\xD9\xD5\x05\xF9\x20\xA1\x63\xD7", 8);
+    std::array<char, 100> header{};
+    std::ifstream file(path + "-journal", std::ios::binary);
+    return file.read(header.data(), header.size()) && std::string_view(header.data(), 8) == magic
+        && bigEndian(header, 16) == 0;
 }
 
 // Whether the header counts more pages than the file has. While a log stands beside it, that may hold them.
@@ -56,6 +68,7 @@ Result<FileKind> inspectFile(const std::string& path)
     const auto size = std::filesystem::file_size(path, failure);
     if (failure && failure != std::errc::no_such_file_or_directory)
         return Error{ErrorCode::FileUnreadable, {path}, failure.message()};
+    if (isCreationCutShort(path)) return FileKind::Absent;
     if (failure || size == 0) {
         // A kill during creation leaves nothing or an empty file. SQLite would delete a log without its
         // store, and that log may hold what is nowhere else.

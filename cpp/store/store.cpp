@@ -294,7 +294,7 @@ Result<std::string> setAside(const std::string& path)
     for (int number = 1; number < 1000; ++number) {
         const std::string target = path + ".damaged-" + std::to_string(number);
         if (stands(target) || stands(target + "-wal")) continue;
-        for (const char* part : {"", "-wal", "-shm"}) {
+        for (const char* part : {"", "-wal", "-shm", "-journal"}) {
             std::error_code failure;
             if (stands(path + part)) std::filesystem::rename(path + part, target + part, failure);
             if (failure) return Error{ErrorCode::FileUnwritable, {target}, failure.message()};

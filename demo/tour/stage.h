@@ -23,8 +23,11 @@ public:
     void waitUntil(const QString& what, const std::function<bool()>& holds);
     void shoot(const QString& name); // saves build/demo/NN-name.png
 
+    void selectAll(); // of the field that is typed in
+    void goTo(const QString& place); // leaves the page, if one is open, for a place along the bottom
+
     [[nodiscard]] bool sees(const QString& name) const;
-    [[nodiscard]] QString textOf(const QString& name);
+    [[nodiscard]] QVariant propertyOf(const QString& name, const char* property);
     [[nodiscard]] int pictures() const { return m_pictures; }
 
 private:

@@ -11,6 +11,12 @@ Sheet {
 
     required property HistoryViewModel model
 
+    function withdraw(): void {
+        root.model.withdraw();
+        if (root.model.trouble.length > 0)
+            why.takeFocus();
+    }
+
     name: qsTr("Withdraw it?")
     onOpened: why.takeFocus()
 
@@ -45,7 +51,7 @@ Sheet {
         maximumLength: 200
         Layout.fillWidth: true
         onEdited: text => root.model.reason = text
-        onAccepted: root.model.withdraw()
+        onAccepted: root.withdraw()
     }
 
     InkButton {
@@ -53,7 +59,7 @@ Sheet {
         text: qsTr("Withdraw it")
         enabled: !root.model.busy
         Layout.fillWidth: true
-        onClicked: root.model.withdraw()
+        onClicked: root.withdraw()
     }
 
     PlainButton {

@@ -152,6 +152,14 @@ ScreenFrame {
         onClicked: root.model.begin("correct")
     }
 
+    PlainButton {
+        objectName: "siteHistory"
+        visible: root.model.site.length > 0
+        text: qsTr("History of the field")
+        Layout.fillWidth: true
+        onClicked: root.opened("history", "site/" + root.model.site)
+    }
+
     AskSheet {
         id: replacing
         objectName: "replaceSheet"

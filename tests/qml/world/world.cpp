@@ -4,36 +4,15 @@
 #include <QFile>
 #include <QQmlComponent>
 #include <QQmlEngine>
-#include <QTextStream>
 
 #include <cmath>
 
+#include "demo/nmea_log.h"
 #include "domain/records/visit.h"
 #include "store/queries.h"
 
 using namespace duskrow;
 using namespace duskrow::domain;
-
-namespace {
-
-QString nmeaAngle(double degrees, int width, const char* positive, const char* negative)
-{
-    const double size = std::abs(degrees);
-    const double minutes = (size - std::floor(size)) * 60.0;
-    return QStringLiteral("%1%2,%3")
-        .arg(static_cast<int>(size), width, 10, QLatin1Char('0'))
-        .arg(minutes, 8, 'f', 5, QLatin1Char('0'))
-        .arg(QLatin1String(degrees >= 0 ? positive : negative));
-}
-
-QString sentence(const QString& body)
-{
-    unsigned sum = 0;
-    for (const QChar c : body) sum ^= c.unicode();
-    return QStringLiteral("$%1*%2\r\n").arg(body).arg(sum, 2, 16, QLatin1Char('0')).toUpper();
-}
-
-} // namespace
 
 World::~World() = default;
 
@@ -220,16 +199,10 @@ void World::standAt(double lat, double lon, int fixes)
 {
     QFile file(m_folder.filePath(QStringLiteral("log%1.nmea").arg(++m_logs)));
     if (!file.open(QIODevice::WriteOnly)) qFatal("the position log could not be written");
-    const QDate day = app::toQDate(*parseDay(m_today.toStdString()));
-    QTextStream out(&file);
-    for (int i = 0; i < fixes; ++i) {
-        const QString time = QTime(13, 30).addSecs(4 * i).toString(QStringLiteral("hhmmss.00"));
-        const QString place = nmeaAngle(lat, 2, "N", "S") + QLatin1Char(',') + nmeaAngle(lon, 3, "E", "W");
-        out << sentence(QStringLiteral("GPRMC,%1,A,%2,0.0,0.0,%3,,")
-                            .arg(time, place, day.toString(QStringLiteral("ddMMyy"))));
-        out << sentence(QStringLiteral("GPGGA,%1,%2,1,09,0.9,500.0,M,,M,,").arg(time, place));
-    }
-    out.flush();
+    const GeoPoint place{
+        static_cast<std::int32_t>(std::lround(lat * 1e7)), static_cast<std::int32_t>(std::lround(lon * 1e7))};
+    file.write(QByteArray::fromStdString(demo::nmeaLog(*parseDay(m_today.toStdString()), place, fixes)));
+    file.close();
     m_app->settings()->setPositionLog(file.fileName());
 }
 
@@ -280,4 +253,11 @@ bool World::hasDraft(const QString& key) const
 {
     m_app->session()->store().flush();
     return m_app->session()->draft(key).has_value();
+}
+
+QString World::fileText(const QString& name) const
+{
+    QFile file(m_folder.filePath(name));
+    if (!file.open(QIODevice::ReadOnly)) qFatal("no file %s", qPrintable(name));
+    return QString::fromUtf8(file.readAll());
 }

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: MIT
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "domain/rules/season_outlook.h"
+#include "store/trap_records.h"
+#include "text/amounts.h"
+#include "text/season_text.h"
+#include "tool/arguments.h"
+#include "tool/commands.h"
+#include "tool/output.h"
+#include "tool/season_json.h"
+
+namespace duskrow::tool {
+
+using namespace duskrow::domain;
+
+namespace {
+
+struct SeasonLine {
+    std::string store;
+    std::string trap;
+    std::string year;
+    std::string on;
+    std::string keys;
+    std::string protocols;
+    bool asJson = false;
+};
+
+QString said(const char* words)
+{
+    return QCoreApplication::translate("Tool", words);
+}
+
+QString inLanguage(const LocalText& text)
+{
+    return QString::fromStdString(text.in(QLocale().name().toStdString()));
+}
+
+QString dayOrNothing(const std::optional<LocalDay>& day)
+{
+    return day ? text::shortDay(*day) : QStringLiteral("–");
+}
+
+QString bandCell(const TrapResult& result)
+{
+    if (!result.band) return QStringLiteral("–");
+    const QString name = inLanguage(result.band->name);
+    if (!result.season.isAtLeast) return name;
+    return said(QT_TRANSLATE_NOOP("Tool", "%1 or higher")).arg(name);
+}
+
+void printCautions(const Protocol& protocol)
+{
+    for (const Statement& caution : protocol.cautionsAt(CautionPlace::Counting))
+        print(inLanguage(caution.text));
+}
+
+// What stands below every table: which protocol the bands are by, and what they never say.
+void printProtocols(const std::vector<TrapResult>& results)
+{
+    std::vector<const Protocol*> told;
+    for (const TrapResult& result : results) {
+        if (std::find(told.begin(), told.end(), result.protocol) != told.end()) continue;
+        told.push_back(result.protocol);
+        print(said(QT_TRANSLATE_NOOP("Tool", "Bands are for whole seasons, by the protocol %1 %2."))
+                  .arg(QString::fromStdString(result.protocol->id),
+                      QString::fromStdString(result.protocol->version)));
+        printCautions(*result.protocol);
+    }
+}
+
+void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& results, LocalDay today)
+{
+    print(said(QT_TRANSLATE_NOOP("Tool", "Season %1, as on %2"))
+              .arg(QString::number(records.season.year.value_or(yearOf(today))), text::dayAndYear(today)));
+    std::vector<QStringList> rows;
+    for (const TrapResult& result : results)
+        rows.push_back({records.districtOf(*result.trap), records.title(*result.trap),
+            dayOrNothing(result.trap->setDay), dayOrNothing(result.season.countedUntil),
+            text::seasonTotal(result.season), text::seasonCaption(result.season), bandCell(result)});
+    printTable({said(QT_TRANSLATE_NOOP("Tool", "district")), said(QT_TRANSLATE_NOOP("Tool", "trap")),
+                   said(QT_TRANSLATE_NOOP("Tool", "set up")), said(QT_TRANSLATE_NOOP("Tool", "counted to")),
+                   said(QT_TRANSLATE_NOOP("Tool", "catch")), said(QT_TRANSLATE_NOOP("Tool", "of what")),
+                   said(QT_TRANSLATE_NOOP("Tool", "band"))},
+        rows, {4});
+    printProtocols(results);
+}
+
+void printVisits(const TrapResult& result, const std::vector<Visit>& visits)
+{
+    std::vector<QStringList> rows;
+    for (const VisitCatch& caught : result.season.visits) {
+        const auto visit = std::find_if(
+            visits.begin(), visits.end(), [&](const Visit& one) { return one.id == caught.visit; });
+        if (visit == visits.end()) continue;
+        const auto flags = text::visitFlags(caught, *visit, result.protocol->season.visitInterval.value);
+        rows.push_back({text::day(caught.day), text::visitCatch(caught), text::visitNumbers(caught),
+            flags.join(QStringLiteral("; "))});
+    }
+    printTable({said(QT_TRANSLATE_NOOP("Tool", "day")), said(QT_TRANSLATE_NOOP("Tool", "catch")), QString(),
+                   QString()},
+        rows, {1});
+}
+
+// How far the flight is and where the season may end, where past seasons say it.
+Result<Done> printOutlook(store::Reader& reader, const TrapResult& result, const Season& season)
+{
+    std::optional<SeasonOutlook> outlook;
+    if (result.season.standing == SeasonStanding::SoFar && result.season.countedUntil) {
+        const auto past = store::pastTrapSeasons(reader, *result.protocol, result.trap->trapType,
+            season.year.value_or(yearOf(result.rules.today)), result.rules.today);
+        if (!past) return past.error();
+        outlook = seasonOutlook(result.season.total, *result.season.countedUntil, *past);
+    }
+    const QString flight = text::flightWords(result.season, outlook);
+    if (!flight.isEmpty()) print(flight);
+    if (!outlook || !text::isCounted(result.season)) return Done{};
+    const QString range = text::likelyRange(*outlook);
+    if (!range.isEmpty()) print(range);
+    print(text::outlookReason(*outlook));
+    return Done{};
+}
+
+Result<int> sayTrap(store::Reader& reader, const SeasonRecords& records, const Trap& trap, LocalDay today,
+    ProtocolShelf& shelf)
+{
+    const auto found = store::trapRecords(reader, trap.id);
+    if (!found) return found.error();
+    if (!*found) return Error{ErrorCode::RecordMissing, {"trap"}};
+    const store::TrapRecords& own = **found;
+    const auto result = trapResult(own.facts(), records.season, today, shelf);
+    if (!result) return result.error();
+
+    print(QStringLiteral("%1, %2").arg(
+        records.title(trap), QString::number(records.season.year.value_or(yearOf(today)))));
+    printVisits(*result, own.visits);
+    print(
+        QStringLiteral("%1 %2").arg(text::seasonTotal(result->season), text::seasonCaption(result->season)));
+    if (const auto printed = printOutlook(reader, *result, records.season); !printed) return printed.error();
+    for (const QString& line : text::totalRemarks(result->season)) print(line);
+    for (const QString& line : text::standingReasons(result->season, trap, result->rules)) print(line);
+    if (result->band)
+        print(QStringLiteral("%1 (%2). %3")
+                  .arg(bandCell(*result), text::bandSpan(*result->band),
+                      inLanguage(result->band->meaning.text)));
+    printProtocols({*result});
+    return 0;
+}
+
+Result<int> saySeason(const SeasonLine& line)
+{
+    const auto today = dayOrToday(line.on);
+    if (!today) return today.error();
+    std::optional<int> year;
+    if (!line.year.empty()) {
+        const auto typed = wholeNumber(line.year, "year", 1900, 2200);
+        if (!typed) return typed.error();
+        year = static_cast<int>(*typed);
+    }
+    auto reader = openToLook(line.store, line.keys);
+    if (!reader) return reader.error();
+    const auto season = seasonWanted(**reader, year, *today);
+    if (!season) return season.error();
+    auto records = seasonRecords(**reader, *season, Visits::ForCatch);
+    if (!records) return records.error();
+    ProtocolShelf shelf(line.protocols);
+    if (!line.trap.empty()) {
+        const auto trap = trapNamed(*records, line.trap);
+        if (!trap) return trap.error();
+        if (!line.asJson) return sayTrap(**reader, *records, *trap, *today, shelf);
+        records->traps = {*trap};
+    }
+    const auto results = trapResults(*records, *today, shelf);
+    if (!results) return results.error();
+    if (line.asJson)
+        print(QString::fromStdString(seasonJson(*records, *results, *today)));
+    else
+        printSeason(*records, *results, *today);
+    return 0;
+}
+
+} // namespace
+
+Work declareSeason(CLI::App& line)
+{
+    const auto typed = std::make_shared<SeasonLine>();
+    addStore(line, typed->store);
+    line.add_option("--trap", typed->trap, "One trap with its visits: its site, its tag, or both")
+        ->type_name("NAME");
+    line.add_option("--year", typed->year, "The year of the season (the last one begun if left out)")
+        ->type_name("YEAR");
+    line.add_option("--on", typed->on, "The day to look from, such as 2026-07-14 (today if left out)")
+        ->type_name("DAY");
+    line.add_flag("--json", typed->asJson, "For other programs: JSON with all visits");
+    addKeys(line, typed->keys);
+    addProtocols(line, typed->protocols);
+    return [typed] { return saySeason(*typed); };
+}
+
+} // namespace duskrow::tool

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QString>
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <span>
+
+#include "domain/base/result.h"
+
+namespace duskrow::tool {
+
+// What a program can do once its command line is read: the exit code, or what a person has to be told.
+using Work = std::function<domain::Result<int>()>;
+
+// One command. `declare` adds its arguments to a command line of its own; they live as long as the work.
+struct Command {
+    const char* name;
+    const char* summary;
+    Work (*declare)(CLI::App& line);
+};
+
+// Every command, in the order of the help.
+std::span<const Command> commands();
+
+Work declareDemo(CLI::App& line);
+Work declareSeason(CLI::App& line);
+Work declareDue(CLI::App& line);
+Work declareBand(CLI::App& line);
+Work declareExport(CLI::App& line);
+Work declareCheck(CLI::App& line);
+
+} // namespace duskrow::tool
