@@ -38,6 +38,8 @@ QString lineOf(const TrapFound& trap)
     }
     if (trap.isEnded && trap.endDay) parts << said("ended %1").arg(text::shortDay(*trap.endDay));
     if (!trap.lentTo.isEmpty()) parts << said("lent to %1").arg(trap.lentTo);
+    // A part keeps together where the line breaks.
+    for (QString& part : parts) part.replace(QLatin1Char(' '), QChar::Nbsp);
     return parts.join(QStringLiteral(" · "));
 }
 
