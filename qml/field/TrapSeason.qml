@@ -125,8 +125,8 @@ ScreenFrame {
             Layout.fillWidth: true
         }
     }
-    // qmllint enable unqualified
 
+    // qmllint enable unqualified
     Words {
         objectName: "scouting"
         visible: text.length > 0
@@ -158,8 +158,8 @@ ScreenFrame {
                 Layout.fillWidth: true
             }
         }
-        // qmllint enable unqualified
 
+        // qmllint enable unqualified
         Words {
             text: qsTr("A pair of traps: two counts, never added together.")
             kind: "soft"

@@ -79,4 +79,11 @@ TestCase {
         }
         return found;
     }
+
+    // The season as a chart or one of its lists.
+    function shown(page, key) {
+        tap(page, "chip_" + key);
+        waitForRendering(page, 500);
+        return find(page, key);
+    }
 }

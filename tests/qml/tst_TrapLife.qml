@@ -1,59 +1,12 @@
 // SPDX-License-Identifier: MIT
-// The life of one trap, act by act as a person does it, and what is really kept of it.
+// A trap is kept working: raised, lure and strip renewed, moved. As a person does it, and what is really kept of it.
 import QtQuick
 import QtTest
-import Duskrow.Testing
 
-SeasonStory {
+LifeStory {
     id: test
 
     name: "TrapLife"
-
-    Walk {
-        id: walk
-    }
-
-    function standing(setDay) {
-        const at = made("2026-07-14", setDay);
-        at.world.addCount(at.trap, "2026-07-07", 77);
-        return at;
-    }
-
-    function title(at) {
-        return find(pageOn(at), "pageHead").title;
-    }
-
-    function begin(at, act) {
-        open(at, "life");
-        tap(pageOn(at), act);
-        waitForRendering(pageOn(at), 500);
-    }
-
-    // Keeps the act; true once its page has made room for the overview.
-    function keep(at) {
-        tap(pageOn(at), "keep");
-        tryVerify(() => findChild(pageOn(at), "acts"), 5000, "kept, and back at the overview");
-        return pageOn(at);
-    }
-
-    function only(at, kind) {
-        const ids = at.world.idsOf(kind);
-        compare(ids.length, 1, "one " + kind);
-        return ids[0];
-    }
-
-    function fields(at, id, names) {
-        return names.map(name => String(at.world.fieldOf(id, name))).join(" ");
-    }
-
-    function done(page) {
-        const found = [];
-        for (let i = 0; findChild(page, "done" + i); ++i) {
-            const row = findChild(page, "done" + i);
-            found.push([row.title, row.subtitle, row.rightText].filter(part => part.length > 0).join(", "));
-        }
-        return found;
-    }
 
     function test_raisingIsDrawnAndKept() {
         const at = standing();
@@ -75,7 +28,7 @@ SeasonStory {
         begin(at, "raise");
         type(pageOn(at), "entrance", "tall");
         verify(!find(pageOn(at), "keep").enabled);
-        compare(at.world.idsOf("service").length, 0);
+        compare(at.world.recordsOf("service").length, 0);
     }
 
     function test_theLureIsNotTouchedBeforeTheReminder() {
@@ -114,8 +67,7 @@ SeasonStory {
             at.world.standAt(52.101, -106.6, row.fixes);
         begin(at, "move");
         if (row.fixes === 0) {
-            tap(pageOn(at), "typeOrMeasure");
-            waitForRendering(pageOn(at), 500);
+            typeThePlace(at);
             type(pageOn(at), "latitude", "52.101");
             type(pageOn(at), "longitude", "-106.6");
         }
@@ -134,128 +86,11 @@ SeasonStory {
     function test_aPlaceThatIsNoneIsRefusedInWords() {
         const at = standing();
         begin(at, "move");
-        tap(pageOn(at), "typeOrMeasure");
-        waitForRendering(pageOn(at), 500);
+        typeThePlace(at);
         type(pageOn(at), "latitude", "north");
         tap(pageOn(at), "takePlace");
         verify(find(pageOn(at), "latitude").error.length > 0);
         verify(!find(pageOn(at), "keep").visible);
-    }
-
-    function test_lendingUntilADayAndBackEarlier() {
-        const at = standing();
-        begin(at, "lend");
-        type(pageOn(at), "until", "2026-07-20");
-        tap(pageOn(at), "keep");
-        tryVerify(() => find(pageOn(at), "trouble").visible, 5000, "to whom?");
-        compare(at.world.idsOf("loan").length, 0);
-        type(pageOn(at), "borrower", "Ida");
-        const page = keep(at);
-        const loan = only(at, "loan");
-        compare(fields(at, loan, ["borrower", "from_day", "until_day"]), "Ida 2026-07-14 2026-07-20");
-        compare(find(page, "lent").text, "Lent to Ida until Monday 20 July.");
-        mouseClick(find(find(page, "lent"), "noticeAction"));
-        tryVerify(() => !find(page, "lent").visible);
-        compare(at.world.fieldOf(loan, "until_day"), "2026-07-14");
-        compare(at.world.changesOf(loan), 2);
-    }
-
-    function test_aLoanCannotEndBeforeItBegins() {
-        const at = standing();
-        begin(at, "lend");
-        type(pageOn(at), "borrower", "Ida");
-        type(pageOn(at), "until", "2026-07-01");
-        tap(pageOn(at), "keep");
-        tryVerify(() => find(pageOn(at), "trouble").visible);
-        compare(at.world.idsOf("loan").length, 0);
-    }
-
-    function test_endingStepByStep() {
-        const at = standing();
-        begin(at, "end");
-        verify(find(pageOn(at), "lastCount").visible, "the last count comes first");
-        const before = at.world.changes();
-        tap(pageOn(at), "lureOut");
-        tap(pageOn(at), "stripOut");
-        tap(pageOn(at), "keep");
-        tryVerify(() => findChild(pageOn(at), "finish"));
-        compare(at.world.changes(), before + 1, "one change");
-        compare(fields(at, at.trap, ["end_day", "end_reason", "lure_out", "strip_out", "washed"]),
-                "2026-07-14 season_over true true undefined");
-        compare(find(pageOn(at), "ended").text, "Ended on Tuesday 14 July: season over.");
-        compare(done(pageOn(at))[0], "Ended: season over, still to do: bucket washed and stored, 14 Jul");
-        verify(!find(pageOn(at), "acts").visible);
-        tap(pageOn(at), "finish");
-        waitForRendering(pageOn(at), 500);
-        verify(find(pageOn(at), "lureOut").checked, "what was done stays done");
-        tap(pageOn(at), "washed");
-        tap(pageOn(at), "keep");
-        tryVerify(() => findChild(pageOn(at), "finish") && !find(pageOn(at), "finish").visible);
-        compare(at.world.fieldOf(at.trap, "washed"), true);
-    }
-
-    function test_theLastCountIsATapAway() {
-        const at = standing();
-        begin(at, "end");
-        mouseClick(find(find(pageOn(at), "lastCount"), "noticeAction"));
-        verify(findChild(pageOn(at), "pad"), "the count is open");
-    }
-
-    function test_aLostTrapMakesItsTotalAMinimum() {
-        const at = standing();
-        begin(at, "end");
-        tap(pageOn(at), "chip_lost");
-        waitForRendering(pageOn(at), 500);
-        verify(!find(pageOn(at), "lureOut").visible, "there is nothing to take out");
-        tap(pageOn(at), "keep");
-        tryVerify(() => findChild(pageOn(at), "ended"));
-        compare(fields(at, at.trap, ["end_reason", "lure_out"]), "lost undefined");
-        const season = open(at, "season");
-        compare(find(season, "total").value, "at least 77");
-        compare(find(season, "part").text,
-                "Lost on 14 Jul, before 25 Jul: it missed the last moths. So there is no band: bands are for whole seasons.");
-    }
-
-    function test_anEndThatWasAMistakeIsTakenBack() {
-        const at = standing();
-        at.world.keepRecord("trap", { end_day: "2026-07-14", end_reason: "season_over", washed: true }, at.trap);
-        const page = open(at, "life");
-        mouseClick(find(find(page, "ended"), "noticeAction"));
-        const sheet = find(page, "runOnSheet");
-        tryVerify(() => sheet.opened);
-        mouseClick(find(sheet.contentItem, "yes"));
-        tryVerify(() => find(page, "acts").visible);
-        compare(fields(at, at.trap, ["end_day", "end_reason", "washed"]), "undefined undefined undefined");
-    }
-
-    function test_replacingEndsThisOneAndSetsUpTheNext() {
-        const at = standing();
-        const page = open(at, "life");
-        tap(page, "replace");
-        const sheet = find(page, "replaceSheet");
-        tryVerify(() => sheet.opened);
-        mouseClick(find(sheet.contentItem, "yes"));
-        tryVerify(() => pageOn(at) !== page);
-        compare(fields(at, at.trap, ["end_day", "end_reason"]), "2026-07-14 replaced");
-        compare(pageOn(at).subject, "replace/" + at.trap, "the set-up knows which one it replaces");
-    }
-
-    function test_aFactIsCorrectedAndNothingElseIsTouched() {
-        const at = standing();
-        at.world.keepRecord("trap", { entrance_mm: 1003, lure_lot: " K 1 " }, at.trap);
-        begin(at, "correct");
-        compare(find(find(pageOn(at), "entrance"), "box").text, "100");
-        type(pageOn(at), "tag", "bertha 7");
-        type(pageOn(at), "canopy", "35");
-        find(find(pageOn(at), "gate"), "box").forceActiveFocus();
-        for (const c of "north gate")
-            keyClick(c);
-        keep(at);
-        compare(fields(at, at.trap, ["tag", "canopy_mm", "entrance_mm"]), "bertha 7 350 1003");
-        compare(at.world.fieldOf(at.trap, "lure_lot"), " K 1 ");
-        compare(at.world.fieldOf(at.world.fieldOf(at.trap, "site"), "gate"), "north gate");
-        const history = open(at, "history", "trap/" + at.trap);
-        compare(find(history, "change0").flags.join("; "), "The tag: “bertha 1” → “bertha 7”; The height of the canopy: 30 cm → 35 cm");
     }
 
     function test_whatWasHalfEnteredIsThereAfterACrash() {

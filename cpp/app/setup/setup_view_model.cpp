@@ -186,7 +186,8 @@ bool SetupViewModel::wants(Page page) const
     case Page::Yes:
         return m_site.wantsYes() && m_replaces.isNil();
     case Page::Handling:
-        return m_trap.hasLure() && !m_settings.wasDoneOn(lureHandlingRead, toQDate(session().clock().today()));
+        return m_trap.hasLure()
+            && !m_settings.wasDoneOn(lureHandlingRead, toQDate(session().clock().today()));
     case Page::Lure:
         return m_trap.hasLure();
     case Page::Strip:

@@ -29,8 +29,7 @@ LifeAct {
         objectName: "accuracy"
         visible: root.measuring
         value: root.place.accuracy || "–"
-        caption: root.place.accuracy ? qsTr("metres: the new place is known this well") : qsTr(
-                                           "Waiting for the first fix, under the open sky")
+        caption: root.place.accuracy ? qsTr("metres: the new place is known this well") : qsTr("Waiting for the first fix, under the open sky")
         lines: root.place.accuracy ? [root.place.fixWords, root.place.settled ? qsTr("settled") : qsTr("still settling")] : []
         Layout.fillWidth: true
     }

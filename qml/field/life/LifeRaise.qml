@@ -12,8 +12,7 @@ LifeAct {
 
     StakePicture {
         objectName: "stake"
-        description: qsTr("The trap on its stake: %1, %2. %3").arg(root.model.entranceWords).arg(root.model.canopyWords).arg(
-                         root.model.clearance)
+        description: qsTr("The trap on its stake: %1, %2. %3").arg(root.model.entranceWords).arg(root.model.canopyWords).arg(root.model.clearance)
         entranceMm: root.form.entranceCm * 10
         entranceKnown: root.form.entranceKnown
         canopyMm: root.form.canopyCm * 10

@@ -49,6 +49,10 @@ public:
     Q_INVOKABLE QString addCount(const QString& trap, const QString& day, int moths);
     // Any record, by the names of its fields; gives its id. With an id the record of that id is changed.
     Q_INVOKABLE QString keepRecord(const QString& kind, const QVariantMap& fields, const QString& id = {});
+    // What is kept in one field, as it stands in the log's tables; undefined for nothing.
+    Q_INVOKABLE QVariant fieldOf(const QString& kind, const QString& id, const QString& field) const;
+    // The ids of all records of a kind that stand, oldest first.
+    Q_INVOKABLE QStringList recordsOf(const QString& kind) const;
     // Kills the app and opens the same store again, as after a crash.
     Q_INVOKABLE void restart();
     // Stands at a place: `fixes` readings of a receiver, through an NMEA log.

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include "domain/log/fold.h"
+#include "domain/records/programme.h"
+#include "domain/records/visit.h"
 #include "world.h"
 
 using namespace duskrow;
@@ -22,6 +25,24 @@ Value toValue(const QVariant& value)
     }
 }
 
+QVariant toVariant(const Value& value)
+{
+    if (const auto* flag = std::get_if<bool>(&value)) return *flag;
+    if (const auto* whole = std::get_if<std::int64_t>(&value)) return qlonglong{*whole};
+    if (const auto* text = std::get_if<std::string>(&value)) return QString::fromStdString(*text);
+    return {};
+}
+
+template <typename R>
+bool gather(store::Reader& reader, const QString& kind, QStringList& ids)
+{
+    if (kindOf<R>().name != kind.toStdString()) return false;
+    const auto found = reader.select<R>({});
+    if (!found) qFatal("the records could not be read");
+    for (const R& record : *found) ids << QString::fromStdString(formatUuid(record.id));
+    return true;
+}
+
 } // namespace
 
 QString World::keepRecord(const QString& kind, const QVariantMap& fields, const QString& id)
@@ -33,4 +54,25 @@ QString World::keepRecord(const QString& kind, const QVariantMap& fields, const 
     const QString kept = QString::fromStdString(formatUuid(edit.record));
     keep({edit});
     return kept;
+}
+
+QVariant World::fieldOf(const QString& kind, const QString& id, const QString& field) const
+{
+    const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));
+    if (!changes || changes->empty() || changes->front().kind != kind.toStdString()) return {};
+    const Folded now = fold(*changes);
+    const auto found = now.values.find(field.toStdString());
+    return found == now.values.end() ? QVariant() : toVariant(found->second);
+}
+
+QStringList World::recordsOf(const QString& kind) const
+{
+    QStringList ids;
+    store::Reader& reader = m_app->session()->reader();
+    const bool isKnown = gather<Season>(reader, kind, ids) || gather<Site>(reader, kind, ids)
+        || gather<Trap>(reader, kind, ids) || gather<Service>(reader, kind, ids)
+        || gather<Loan>(reader, kind, ids) || gather<Visit>(reader, kind, ids)
+        || gather<Sample>(reader, kind, ids);
+    if (!isKnown) qFatal("no such kind: %s", qPrintable(kind));
+    return ids;
 }
