@@ -27,7 +27,8 @@ std::string angle(double degrees, int width, const char* positive, const char* n
 {
     const double size = std::abs(degrees);
     const int whole = static_cast<int>(size);
-    return formatted("%0*d%08.5f,%s", width, whole, (size - whole) * 60.0, degrees >= 0 ? positive : negative);
+    return formatted(
+        "%0*d%08.5f,%s", width, whole, (size - whole) * 60.0, degrees >= 0 ? positive : negative);
 }
 
 std::string sentence(const std::string& body)
@@ -44,7 +45,8 @@ std::string nmeaLog(LocalDay day, const GeoPoint& place, int fixes)
     const std::chrono::year_month_day ymd{day};
     const std::string date = formatted("%02u%02u%02d", static_cast<unsigned>(ymd.day()),
         static_cast<unsigned>(ymd.month()), static_cast<int>(ymd.year()) % 100);
-    const std::string where = angle(place.latitude(), 2, "N", "S") + ',' + angle(place.longitude(), 3, "E", "W");
+    const std::string where =
+        angle(place.latitude(), 2, "N", "S") + ',' + angle(place.longitude(), 3, "E", "W");
     std::string log;
     for (int i = 0; i < fixes; ++i) {
         const int second = firstSecond + secondsPerFix * i;

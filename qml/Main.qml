@@ -15,17 +15,18 @@ ApplicationWindow {
     readonly property bool wide: root.width >= 900
     readonly property bool isOpen: root.app.state === App.Open
     readonly property list<string> placeKeys: routes.placeKeys
+    readonly property list<string> pageKeys: allPages.keys
 
     // Opens a page over the place, e.g. open("season", trapId).
     function open(route: string, subject: string): void {
-        pages.push(routes.page(route), {
+        pages.push(allPages.page(route), {
                        "subject": subject
                    });
     }
 
     // A page in the stead of the one on top.
     function replaceWith(route: string, subject: string): void {
-        pages.replace(routes.page(route), {
+        pages.replace(allPages.page(route), {
                           "subject": subject
                       });
     }
@@ -73,6 +74,13 @@ ApplicationWindow {
 
     Routes {
         id: routes
+        app: root.app
+        onOpened: (route, subject) => root.open(route, subject)
+        onPlaceWanted: key => root.goTo(key)
+    }
+
+    Pages {
+        id: allPages
         app: root.app
         onOpened: (route, subject) => root.open(route, subject)
         onReplaced: (route, subject) => root.replaceWith(route, subject)

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-// One row for each place and page. A page is handed the id of what it is about and its view model, and asks to go
-// elsewhere by signals.
+// One row for each place, and what stands there before there is a programme.
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
@@ -16,9 +15,7 @@ QtObject {
     readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps"), qsTr("Year")]
 
     signal opened(string route, string subject)
-    signal replaced(string route, string subject)
     signal placeWanted(string key)
-    signal left
 
     readonly property Component closed: Component {
         ScreenFrame {
@@ -69,67 +66,6 @@ QtObject {
         }
     }
 
-    readonly property Component season: Component {
-        TrapSeason {
-            id: seasonPage
-            model: root.app.season(seasonPage.subject)
-            onBack: root.left()
-            onOpened: (route, subject) => root.opened(route, subject)
-        }
-    }
-
-    readonly property Component life: Component {
-        TrapLife {
-            id: lifePage
-            model: root.app.life(lifePage.subject)
-            onBack: root.left()
-            onOpened: (route, subject) => root.opened(route, subject)
-            onReplaced: (route, subject) => root.replaced(route, subject)
-        }
-    }
-
-    readonly property Component history: Component {
-        History {
-            id: historyPage
-            model: root.app.history(historyPage.subject)
-            onBack: root.left()
-            onOpened: (route, subject) => root.opened(route, subject)
-        }
-    }
-
-    readonly property Component setup: Component {
-        TrapSetup {
-            id: setupPage
-            property string subject
-            model: root.app.setup(setupPage.subject)
-            onBack: root.left()
-            onReplaced: (route, subject) => root.replaced(route, subject)
-            onPlaceWanted: key => root.placeWanted(key)
-            onStartedOver: root.replaced("setup", setupPage.subject)
-        }
-    }
-
-    readonly property Component visit: Component {
-        TrapVisit {
-            id: visitPage
-            property string subject
-            model: root.app.visit(visitPage.subject)
-            onBack: root.left()
-            onOpened: (route, subject) => root.opened(route, subject)
-            onReplaced: (route, subject) => root.replaced(route, subject)
-        }
-    }
-
-    readonly property Component samples: Component {
-        Samples {
-            id: samplesPage
-            property string subject
-            model: root.app.samples(samplesPage.subject)
-            onBack: root.left()
-            onOpened: (route, subject) => root.opened(route, subject)
-        }
-    }
-
     readonly property Component year: Component {
         Year {
             model: root.app.year()
@@ -137,72 +73,14 @@ QtObject {
         }
     }
 
-    readonly property Component programme: Component {
-        Programme {
-            model: root.app.programme()
-            onBack: root.left()
-        }
-    }
-
-    readonly property Component calendar: Component {
-        CalendarFile {
-            model: root.app.calendar()
-            onBack: root.left()
-        }
-    }
-
-    readonly property Component protocol: Component {
-        ProtocolSheet {
-            id: protocolPage
-            model: root.app.protocol(protocolPage.subject)
-            onBack: root.left()
-        }
-    }
-
-    readonly property Component settings: Component {
-        Settings {
-            settings: root.app.settings
-            storePath: root.app.storePath
-            onBack: root.left()
-        }
-    }
-
     function place(key: string): Component {
         switch (key) {
-        case "year":
-            return root.year;
         case "traps":
             return root.traps;
+        case "year":
+            return root.year;
         default:
             return root.today;
-        }
-    }
-
-    function page(route: string): Component {
-        switch (route) {
-        case "season":
-            return root.season;
-        case "life":
-            return root.life;
-        case "history":
-            return root.history;
-        case "setup":
-            return root.setup;
-        case "visit":
-            return root.visit;
-        case "samples":
-            return root.samples;
-        case "programme":
-            return root.programme;
-        case "calendar":
-            return root.calendar;
-        case "protocol":
-            return root.protocol;
-        case "settings":
-            return root.settings;
-        default:
-            console.error("no page", route);
-            return root.closed;
         }
     }
 }

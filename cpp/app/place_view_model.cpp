@@ -157,6 +157,8 @@ void PlaceViewModel::setFound(const KeptPlace& place)
 QJsonObject PlaceViewModel::entries() const
 {
     QJsonObject all = entriesOf(*this);
+    // Typing for want of a receiver is no choice: there may be one the next time.
+    all.insert(QStringLiteral("typing"), m_typing);
     if (!m_found) return all;
     QJsonObject found{{QStringLiteral("lat_e7"), m_found->point.latE7},
         {QStringLiteral("lon_e7"), m_found->point.lonE7},

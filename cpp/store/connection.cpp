@@ -32,8 +32,8 @@ std::uint32_t bigEndian(const std::array<char, 100>& header, std::size_t at)
     return number;
 }
 
-// Whether SQLite's rollback journal says that the file was empty before: the first page was under way when the
-// power went, and opening will take it back.
+// Whether SQLite's rollback journal says that the file was empty before: the first page was under way when
+// the power went, and opening will take it back.
 bool isCreationCutShort(const std::string& path)
 {
     constexpr std::string_view magic("\xD9\xD5\x05\xF9\x20\xA1\x63\xD7", 8);

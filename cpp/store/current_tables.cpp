@@ -165,6 +165,7 @@ void CurrentTables::create()
 bool CurrentTables::rebuild(const Progress& progress)
 {
     m_statements.clear();
+    m_rows.clear();
     SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
     create();
     const std::int64_t all = m_database.execAndGet("SELECT count(*) FROM change").getInt64();
@@ -191,14 +192,25 @@ bool CurrentTables::rebuild(const Progress& progress)
     return true;
 }
 
+// The statement that writes a row of a kind. It is found by the kind: its SQL is too long to be made and
+// looked up for every row.
+Running CurrentTables::rowOf(const RecordKind& kind)
+{
+    auto found = m_rows.find(&kind);
+    if (found == m_rows.end()) {
+        std::string sql = "INSERT OR REPLACE INTO " + tableOf(kind) + " (id," + columnsOf(kind)
+            + ",newer,brought_back) VALUES (?";
+        for (std::size_t i = 0; i < kind.fields.size() + 2; ++i) sql += ",?";
+        found = m_rows.try_emplace(&kind, m_database, sql + ')').first;
+    }
+    return Running(found->second);
+}
+
 void CurrentTables::put(const Folded& folded)
 {
     const RecordKind* kind = findKind(folded.kind);
     if (!kind) return;
-    std::string sql = "INSERT OR REPLACE INTO " + tableOf(*kind) + " (id," + columnsOf(*kind)
-        + ",newer,brought_back) VALUES (?";
-    for (std::size_t i = 0; i < kind->fields.size() + 2; ++i) sql += ",?";
-    Running insert = m_statements.prepared(sql + ')');
+    Running insert = rowOf(*kind);
 
     std::map<std::string, Value> newer = folded.values;
     int at = 1;

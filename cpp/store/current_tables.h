@@ -32,10 +32,12 @@ public:
 
 private:
     void create();
+    Running rowOf(const domain::RecordKind& kind);
     void putDifferences(const domain::Folded& folded);
 
     SQLite::Database& m_database;
     Statements m_statements;
+    std::map<const domain::RecordKind*, SQLite::Statement> m_rows;
 };
 
 // The table of a kind, and its columns in the order of the declaration (without id, newer,

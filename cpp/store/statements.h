@@ -12,7 +12,7 @@ namespace duskrow::store {
 // so that no cursor holds the log open and the next use does not meet the old failure.
 class Running {
 public:
-    explicit Running(SQLite::Statement& statement) : m_statement(&statement) { }
+    explicit Running(SQLite::Statement& statement) : m_statement(&statement) { m_statement->clearBindings(); }
     ~Running() { m_statement->tryReset(); }
     Running(const Running&) = delete;
     Running& operator=(const Running&) = delete;
@@ -31,9 +31,7 @@ public:
 
     Running prepared(const std::string& sql)
     {
-        const auto [entry, isNew] = m_held.try_emplace(sql, m_database, sql);
-        entry->second.clearBindings();
-        return Running(entry->second);
+        return Running(m_held.try_emplace(sql, m_database, sql).first->second);
     }
     void clear() { m_held.clear(); }
 

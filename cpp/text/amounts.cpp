@@ -157,7 +157,7 @@ QString timeOfDay(int minute, const QLocale& locale)
 {
     const QTime time(minute / 60, minute % 60);
     // The C locale has seconds even in its short form.
-    if (locale == QLocale::c()) return time.toString(QStringLiteral("HH:mm"));
+    if (locale.language() == QLocale::C) return time.toString(QStringLiteral("HH:mm"));
     return locale.toString(time, QLocale::ShortFormat);
 }
 

@@ -43,7 +43,8 @@ void giveUp(const QString& sentence)
     std::_Exit(1);
 }
 
-Stage::Stage(QQuickWindow& window, QString pictureFolder) : m_window(window), m_folder(std::move(pictureFolder))
+Stage::Stage(QQuickWindow& window, QString pictureFolder)
+    : m_window(window), m_folder(std::move(pictureFolder))
 {
     if (!QDir().mkpath(m_folder)) giveUp(QStringLiteral("the folder %1 cannot be made.").arg(m_folder));
 }
@@ -94,10 +95,11 @@ void Stage::bringIntoView(QQuickItem& item)
     };
     for (int turns = 0; turns < 200 && std::abs(overshoot()) > 1; ++turns) {
         const double before = flickable->property("contentY").toDouble();
-        const QPointF middle = flickable->mapToScene(QPointF(flickable->width() / 2, flickable->height() / 2));
+        const QPointF middle =
+            flickable->mapToScene(QPointF(flickable->width() / 2, flickable->height() / 2));
         const int step = overshoot() > 0 ? -40 : 40;
-        QWheelEvent wheel(middle, m_window.mapToGlobal(middle), QPoint(0, step), QPoint(0, step), Qt::NoButton,
-            Qt::NoModifier, Qt::NoScrollPhase, false);
+        QWheelEvent wheel(middle, m_window.mapToGlobal(middle), QPoint(0, step), QPoint(0, step),
+            Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
         QCoreApplication::sendEvent(&m_window, &wheel);
         QTest::qWait(5);
         if (flickable->property("contentY").toDouble() == before) break;
@@ -131,7 +133,8 @@ void Stage::tapIn(const QString& name, const QString& part)
 
 void Stage::type(const QString& text)
 {
-    for (const QChar c : text) QTest::sendKeyEvent(QTest::Click, &m_window, Qt::Key_unknown, QString(c), Qt::NoModifier);
+    for (const QChar c : text)
+        QTest::sendKeyEvent(QTest::Click, &m_window, Qt::Key_unknown, QString(c), Qt::NoModifier);
     QCoreApplication::processEvents();
 }
 
@@ -163,9 +166,10 @@ void Stage::goTo(const QString& place)
 void Stage::shoot(const QString& name)
 {
     QTest::qWait(150);
-    const QString file
-        = QStringLiteral("%1/%2-%3.png").arg(m_folder).arg(++m_pictures, 2, 10, QLatin1Char('0')).arg(name);
-    if (!m_window.grabWindow().save(file)) giveUp(QStringLiteral("the picture %1 cannot be written.").arg(file));
+    const QString file =
+        QStringLiteral("%1/%2-%3.png").arg(m_folder).arg(++m_pictures, 2, 10, QLatin1Char('0')).arg(name);
+    if (!m_window.grabWindow().save(file))
+        giveUp(QStringLiteral("the picture %1 cannot be written.").arg(file));
 }
 
 } // namespace duskrow::demo

@@ -42,8 +42,10 @@ void setUpATrap(Stage& stage)
     nextPage(stage, "yes");
     fill(stage, "landowner", "the keeper herself");
     nextPage(stage, "place");
-    stage.waitUntil(named("an averaged place"),
-        [&] { return !stage.propertyOf(named("accuracy"), "lines").toStringList().isEmpty(); });
+    stage.waitUntil(named("an averaged place"), [&] {
+        const QStringList lines = stage.propertyOf(named("accuracy"), "lines").toStringList();
+        return lines.value(0).section(QLatin1Char(' '), 0, 0).toInt() >= 12;
+    });
     stage.shoot(named("setup-place-found"));
     nextPage(stage, "around");
     nextPage(stage, "trap");
@@ -56,7 +58,9 @@ void setUpATrap(Stage& stage)
     fill(stage, "entrance", "120");
     stage.shoot(named("setup-stake-clear"));
     nextPage(stage, "last");
-    nextPage(stage, "kept");
+    stage.tap(named("next"));
+    stage.waitFor(named("kept"));
+    stage.shoot(named("setup-kept"));
 }
 
 void makeAVisit(Stage& stage)

@@ -18,6 +18,9 @@ using namespace duskrow;
 
 namespace {
 
+// Fixes in the log: enough for whoever comes to a page late to find the receiver still talking.
+constexpr int longStand = 3000;
+
 struct Arguments {
     QString store;
     QString keys;
@@ -28,8 +31,8 @@ struct Arguments {
 Arguments readArguments(const QCoreApplication& application)
 {
     QCommandLineParser parser;
-    parser.setApplicationDescription(
-        QStringLiteral("Uses the app over the invented district by taps and keys, and saves pictures of it."));
+    parser.setApplicationDescription(QStringLiteral(
+        "Uses the app over the invented district by taps and keys, and saves pictures of it."));
     parser.addHelpOption();
     const auto option = [](const char* name, const char* what) {
         return QCommandLineOption(
@@ -84,7 +87,7 @@ int main(int argc, char** argv)
         demo::giveUp(QStringLiteral("the store is not open: %1").arg(app.trouble()));
     app.settings()->setLight(app::DeviceSettings::Light::Day);
     app.settings()->setPositionLog(
-        writeLog(arguments.keys, demo::nmeaLog(arguments.today, nearMyTraps(*app.session()), 14)));
+        writeLog(arguments.keys, demo::nmeaLog(arguments.today, nearMyTraps(*app.session()), longStand)));
 
     QQmlEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));

@@ -13,6 +13,10 @@ VisitFrame {
     readonly property bool couldNot: root.model.noCountReason.length > 0
     readonly property bool tallies: !root.couldNot && !(root.model.isEstimate && root.model.bin === "pest")
 
+    // A low screen, where number, pad and keys still have to stand together.
+    readonly property bool low: root.height < 700
+    readonly property bool large: Theme.textScale > 1.4
+
     signal heavyWanted
     signal guideWanted
 
@@ -23,7 +27,8 @@ VisitFrame {
             zeroSheet.open();
     }
 
-    fillsPage: true
+    fillsPage: root.tallies
+    spacing: root.low ? Theme.gapSmall : Theme.gap
 
     NoticeBar {
         objectName: "trouble"
@@ -49,14 +54,6 @@ VisitFrame {
         Layout.fillWidth: true
     }
 
-    Words {
-        objectName: "longInterval"
-        visible: text.length > 0 && !root.couldNot
-        text: root.model.longInterval
-        kind: "small"
-        Layout.fillWidth: true
-    }
-
     BinRow {
         objectName: "bins"
         visible: !root.couldNot
@@ -78,12 +75,13 @@ VisitFrame {
         objectName: "pad"
         visible: root.tallies
         label: root.model.oneMore
-        hint: qsTr("tap anywhere here, or a key")
+        // In large type the number above may have scrolled away.
+        hint: root.large ? qsTr("%1 counted").arg(root.model.shown) : qsTr("tap anywhere here, or a key")
         focus: true
         onStepped: by => root.model.add(by)
         Layout.fillWidth: true
         Layout.fillHeight: true
-        Layout.minimumHeight: 132
+        Layout.minimumHeight: Math.max(implicitHeight, root.low ? 92 : 132)
         Layout.maximumHeight: 320
     }
 
@@ -136,6 +134,14 @@ VisitFrame {
         visible: root.model.isUntouched && !root.couldNot
         text: qsTr("Tip the catch into a tray, standing upwind. Gloves off before you touch the phone.")
         kind: "soft"
+        Layout.fillWidth: true
+    }
+
+    Words {
+        objectName: "longInterval"
+        visible: text.length > 0 && !root.couldNot
+        text: root.model.longInterval
+        kind: "small"
         Layout.fillWidth: true
     }
 

@@ -17,13 +17,6 @@ VisitFrame {
         Layout.fillWidth: true
     }
 
-    TrapPicture {
-        visible: !root.model.detailed
-        description: qsTr("The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket")
-        Layout.fillWidth: true
-        Layout.maximumHeight: 260
-    }
-
     PlainButton {
         objectName: "details"
         visible: !root.model.detailed
@@ -69,6 +62,12 @@ VisitFrame {
         visible: root.model.canUndo
         text: qsTr("Undo")
         onClicked: root.model.undo()
+    }
+
+    TrapPicture {
+        visible: !root.model.detailed
+        description: qsTr("The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket")
+        Layout.fillWidth: true
     }
 
     pinned: [

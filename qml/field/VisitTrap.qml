@@ -35,7 +35,7 @@ VisitFrame {
         objectName: "canopy"
         visible: root.model.heightsAsked
         label: qsTr("Canopy now")
-        hint: root.model.canopyMeasured || root.model.canopyLast.length === 0 ? "" : qsTr("It was %1.").arg(root.model.canopyLast)
+        hint: root.model.canopyMeasured || root.model.canopyLast.length === 0 ? "" : qsTr("It was %1. Change it, or say that it still is.").arg(root.model.canopyLast)
         known: root.model.canopyKnown
         value: root.model.canopyCm
         unit: qsTr("cm")

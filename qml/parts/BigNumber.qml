@@ -43,7 +43,8 @@ Item {
         fontSizeMode: Text.HorizontalFit
         minimumPixelSize: Theme.typeTitle
         lineHeight: 1
-        height: Math.ceil(contentHeight * 0.86)
+        // Digits have no descenders; the mark between thousands has one.
+        height: Math.ceil(contentHeight * (root.value.includes(Qt.locale().groupSeparator) ? 1 : 0.86))
         verticalAlignment: Text.AlignVCenter
         wrapMode: Text.NoWrap
         Accessible.ignored: true

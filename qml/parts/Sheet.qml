@@ -60,8 +60,26 @@ T.Popup {
     }
 
     FocusScope {
+        id: inside
+
+        readonly property Item focused: inside.Window.activeFocusItem
+
+        // What the keyboard has reached is seen, where the sheet is taller than the screen.
+        function reveal(item: Item): void {
+            let above = item;
+            while (above && above !== flick.contentItem)
+                above = above.parent;
+            if (!above)
+                return;
+            const top = item.mapToItem(flick.contentItem, 0, 0).y - Theme.gap;
+            const bottom = top + item.height + 2 * Theme.gap;
+            const y = Math.min(top, Math.max(flick.contentY, bottom - flick.height));
+            flick.contentY = Math.max(0, Math.min(y, flick.contentHeight - flick.height));
+        }
+
         anchors.fill: parent
         focus: true
+        onFocusedChanged: inside.reveal(inside.focused)
 
         Accessible.role: Accessible.Dialog
         Accessible.name: root.name

@@ -3,54 +3,58 @@
 import QtQuick
 import Duskrow.Theme
 
-Grid {
+Item {
     id: root
 
     required property string label
     property bool canTakeAway: true
-    readonly property real keyNeed: measure.width("+10", Theme.typeTitle) + 2 * Theme.gapSmall
-    readonly property real keyWidth: (root.width - (root.columns - 1) * root.spacing) / root.columns
+    readonly property real keyWidth: (root.width - (grid.columns - 1) * grid.spacing) / grid.columns
 
     signal stepped(int by)
     signal keypadAsked
 
-    function keyName(by: int): string {
-        return by < 0 ? qsTr("%1: one less").arg(root.label) : qsTr("%1: %2 more").arg(root.label).arg(by);
-    }
-
-    columns: root.keyNeed > (root.width - 3 * root.spacing) / 4 ? 2 : 4
-    spacing: Theme.gap
+    implicitWidth: 280
+    implicitHeight: grid.implicitHeight
 
     Measure {
         id: measure
     }
 
-    // qmllint disable unqualified
-    Repeater {
-        model: [-1, 5, 10]
+    // Within an item of its own: a positioner takes its width from its children, and these take theirs from it.
+    Grid {
+        id: grid
+        width: root.width
+        columns: measure.width("+10", Theme.typeTitle) + 2 * Theme.gapSmall > (root.width - 3 * grid.spacing) / 4 ? 2 : 4
+        spacing: Theme.gap
 
-        StepKey {
-            required property int modelData
-            objectName: "tally_" + modelData
-            by: modelData
+        // qmllint disable unqualified
+        Repeater {
+            model: [-1, 5, 10]
+
+            StepKey {
+                required property int modelData
+                objectName: "tally_" + modelData
+                by: modelData
+                width: root.keyWidth
+                height: Theme.touchWide + Theme.gapTiny
+                autoRepeat: false
+                enabled: modelData > 0 || root.canTakeAway
+                Accessible.name: modelData < 0 ? qsTr("%1: one less").arg(root.label) : qsTr("%1: %2 more").arg(root.label).arg(
+                                                     modelData)
+                onStepped: by => root.stepped(by)
+            }
+        }
+        // qmllint enable unqualified
+
+        PlainButton {
+            objectName: "tally_keypad"
+            text: "123"
             width: root.keyWidth
             height: Theme.touchWide + Theme.gapTiny
-            autoRepeat: false
-            enabled: modelData > 0 || root.canTakeAway
-            Accessible.name: root.keyName(modelData)
-            onStepped: by => root.stepped(by)
+            horizontalPadding: Theme.gapSmall
+            font.pixelSize: Theme.typeTitle
+            Accessible.name: qsTr("%1: type the number").arg(root.label)
+            onClicked: root.keypadAsked()
         }
-    }
-
-    // qmllint enable unqualified
-    PlainButton {
-        objectName: "tally_keypad"
-        text: "123"
-        width: root.keyWidth
-        height: Theme.touchWide + Theme.gapTiny
-        horizontalPadding: Theme.gapSmall
-        font.pixelSize: Theme.typeTitle
-        Accessible.name: qsTr("%1: type the number").arg(root.label)
-        onClicked: root.keypadAsked()
     }
 }

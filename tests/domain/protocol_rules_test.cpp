@@ -51,6 +51,24 @@ private Q_SLOTS:
         QVERIFY(rules.week.countDay == std::chrono::Tuesday);
     }
 
+    // Trees and ditches have no published distance: they are said, not measured.
+    void theDistancesThatBerthaAsksFor()
+    {
+        const auto rules = placementRulesOf(m_protocol);
+        QCOMPARE(rules.size(), std::size_t{5});
+        QVERIFY(rules[0].kind == PlacementKind::FieldEdge);
+        QVERIFY(rules[0].meant == PlacementDistance::About);
+        QCOMPARE(rules[0].distance, Metres{2});
+        QVERIFY(rules[1].kind == PlacementKind::Farmyard);
+        QVERIFY(rules[1].meant == PlacementDistance::Least);
+        QCOMPARE(rules[1].distance, Metres{400});
+        QVERIFY(rules[2].kind == PlacementKind::StrongLight);
+        QCOMPARE(rules[2].distance, Metres{500});
+        QVERIFY(rules[3].kind == PlacementKind::OtherPestTrap);
+        QVERIFY(rules[4].kind == PlacementKind::SamePestTrap);
+        QVERIFY(!placementKindOf(m_protocol.placement.back()));
+    }
+
     void whatAProtocolLeavesOutIsNotDue()
     {
         Protocol bare;

@@ -131,7 +131,7 @@ QStringList VisitCountViewModel::lines() const
 
 QString VisitCountViewModel::longInterval() const
 {
-    return longIntervalWords(m_entry.caught());
+    return isCounted() ? longIntervalWords(m_entry.caught()) : QString();
 }
 
 QString VisitCountViewModel::oneMore() const

@@ -201,7 +201,7 @@ void VisitLureViewModel::clearReentry()
 QString VisitLureViewModel::sprayedWords() const
 {
     if (visit().sprayed == false) return tr("Not sprayed");
-    if (!sprayed()) return tr("Nothing said");
+    if (!sprayed()) return tr("Tap if it was, or if you know that it was not");
     QStringList words{sprayedWhat().isEmpty() ? tr("Sprayed") : tr("Sprayed with %1").arg(sprayedWhat())};
     if (visit().sprayedDay) words.append(text::shortDay(*visit().sprayedDay));
     return words.join(QStringLiteral(", "));

@@ -143,12 +143,13 @@ QString VisitTrapViewModel::growthWords() const
     const auto last = lastCanopy();
     if (!last || !canopyMeasured() || last->day >= m_entry.day()) return {};
     const Millimetres grown = *canopy() - last->canopy;
-    const Nights nights = nightsBetween(last->day, m_entry.day());
-    if (grown.value() == 0) return tr("It has not grown in %1.").arg(text::nights(nights));
+    const Nights gone = nightsBetween(last->day, m_entry.day());
+    const QString days = gone.value() == 1 ? tr("a day") : tr("%1 days").arg(text::number(gone.value()));
+    if (grown.value() == 0) return tr("It has not grown in %1.").arg(days);
     if (grown.value() < 0)
         return tr("It stands %1 lower than %2 before.")
-            .arg(text::height(Millimetres{-grown.value()}), text::nights(nights));
-    return tr("It grew %1 in %2.").arg(text::height(grown), text::nights(nights));
+            .arg(text::height(Millimetres{-grown.value()}), days);
+    return tr("It grew %1 in %2.").arg(text::height(grown), days);
 }
 
 QString VisitTrapViewModel::advice() const

@@ -13,6 +13,16 @@ SetupPage {
     readonly property bool lureFirst: !root.trap.mayTakeStrip
 
     NoticeBar {
+        objectName: "lureFirst"
+        visible: root.lureFirst
+        kind: "question"
+        text: qsTr("The lure goes in first, so that gloves which held the strip never come near it.")
+        action: qsTr("Back to the lure")
+        Layout.fillWidth: true
+        onActed: root.model.goBack()
+    }
+
+    NoticeBar {
         objectName: "stripCautions"
         kind: "caution"
         title: qsTr("Before you open it")
@@ -31,16 +41,6 @@ SetupPage {
         visible: text.length > 0
         text: root.trap.stripPlace
         Layout.fillWidth: true
-    }
-
-    NoticeBar {
-        objectName: "lureFirst"
-        visible: root.lureFirst
-        kind: "question"
-        text: qsTr("The lure goes in first, so that gloves which held the strip never come near it.")
-        action: qsTr("Back to the lure")
-        Layout.fillWidth: true
-        onActed: root.model.goBack()
     }
 
     Words {

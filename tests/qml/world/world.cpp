@@ -254,3 +254,10 @@ bool World::hasDraft(const QString& key) const
     m_app->session()->store().flush();
     return m_app->session()->draft(key).has_value();
 }
+
+QString World::fileText(const QString& name) const
+{
+    QFile file(m_folder.filePath(name));
+    if (!file.open(QIODevice::ReadOnly)) qFatal("no file %s", qPrintable(name));
+    return QString::fromUtf8(file.readAll());
+}

@@ -71,6 +71,7 @@ public:
     Q_INVOKABLE QQuickWindow* openWindow(
         int width, int height, const QString& route = {}, const QString& subject = {});
     Q_INVOKABLE QString folder() const { return m_folder.path(); }
+    Q_INVOKABLE QString fileText(const QString& name) const; // of a file in the folder
 
 private:
     void start();
