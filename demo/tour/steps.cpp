@@ -68,8 +68,8 @@ void setUpATrap(Stage& stage)
 void makeAVisit(Stage& stage)
 {
     stage.goTo(named("today"));
-    stage.waitFor(named("stopAct"));
-    stage.tap(named("stopAct"));
+    stage.waitFor(named("actCard"));
+    stage.tapIn(named("actCard"), named("act"));
     stage.waitFor(named("pad"));
     std::printf("Visited: %s\n", qPrintable(stage.propertyOf(named("pageHead"), "title").toString()));
     for (int moth = 0; moth < 7; ++moth) stage.tap(named("pad"));

@@ -128,7 +128,7 @@ TestCase {
     }
 
     function kept(id: string, field: string): var {
-        return story.world.fieldOf("visit", id, field);
+        return story.world.fieldOf(id, field);
     }
 
     function count(moths: int) {
