@@ -76,6 +76,8 @@ void makeAVisit(Stage& stage)
     stage.tap(named("tally_10"));
     stage.tap(named("tally_10"));
     stage.key(Qt::Key_Space);
+    stage.waitUntil(named("a count of 28: seven touches, twice ten, one key"),
+        [&] { return stage.propertyOf(named("number"), "value").toString() == named("28"); });
     stage.shoot(named("visit-count"));
     stage.tap(named("next"));
     stage.waitFor(named("stake"));
