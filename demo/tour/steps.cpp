@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "demo/tour/steps.h"
 
+#include <cstdio>
+
 namespace duskrow::demo {
 
 namespace {
@@ -69,6 +71,7 @@ void makeAVisit(Stage& stage)
     stage.waitFor(named("stopAct"));
     stage.tap(named("stopAct"));
     stage.waitFor(named("pad"));
+    std::printf("Visited: %s\n", qPrintable(stage.propertyOf(named("pageHead"), "title").toString()));
     for (int moth = 0; moth < 7; ++moth) stage.tap(named("pad"));
     stage.tap(named("tally_10"));
     stage.tap(named("tally_10"));

@@ -18,9 +18,21 @@ FocusScope {
     default property alias head: headColumn.data
     readonly property int columnWidth: Math.min(root.width - 2 * Theme.margin, root.maximumWidth)
 
+    function scrollToTop(): void {
+        list.positionViewAtBeginning();
+    }
+
     Rectangle {
         anchors.fill: parent
         color: Theme.paper
+    }
+
+    // A list that was filled anew or sorted begins at its head.
+    Connections {
+        target: root.model
+        function onModelReset() {
+            Qt.callLater(root.scrollToTop);
+        }
     }
 
     ListView {
@@ -59,6 +71,10 @@ FocusScope {
     ColumnLayout {
         id: headColumn
         parent: list.headerItem
+        onImplicitHeightChanged: {
+            if (list.contentY <= list.originY + 1)
+                Qt.callLater(root.scrollToTop);
+        }
         y: Theme.margin
         width: root.columnWidth
         spacing: Theme.gap
