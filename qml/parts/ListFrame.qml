@@ -90,6 +90,7 @@ FocusScope {
 
     Rectangle {
         id: pinnedArea
+        z: 1 // the software renderer does not clip shapes of rows beneath
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom

@@ -94,6 +94,8 @@ TestCase {
     function test_foundByWhatIsTyped() {
         const world = createTemporaryObject(worldMaker, test);
         three(world);
+        world.addTrap("Birch corner", "bertha 1", "2026-06-04", 49.93, -97.2);
+        world.addTrap("Birch corner", "bertha 2", "2026-06-04", 49.93, -97.2);
         const main = open(world, 390, 844);
         const box = findChild(find(main.contentItem, "search"), "box");
         mouseClick(box);
