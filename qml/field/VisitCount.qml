@@ -76,12 +76,13 @@ VisitFrame {
         visible: root.tallies
         label: root.model.oneMore
         // In large type the number above may have scrolled away.
-        hint: root.large ? qsTr("%1 counted").arg(root.model.shown) : qsTr("tap anywhere here, or a key")
+        hint: root.large ? qsTr("%1 counted").arg(root.model.shown) : root.low ? "" : qsTr("tap anywhere here, or a key")
         focus: true
         onStepped: by => root.model.add(by)
         Layout.fillWidth: true
         Layout.fillHeight: true
-        Layout.minimumHeight: Math.max(implicitHeight, root.low ? 92 : 132)
+        Layout.preferredHeight: Layout.minimumHeight
+        Layout.minimumHeight: root.large || !root.low ? implicitHeight : 92
         Layout.maximumHeight: 320
     }
 
@@ -103,6 +104,7 @@ VisitFrame {
             objectName: "undo"
             visible: root.model.canUndo
             text: qsTr("Undo")
+            horizontalPadding: Theme.gap
             onClicked: root.model.undo()
         }
 
@@ -110,6 +112,7 @@ VisitFrame {
             objectName: "none"
             visible: root.model.isUntouched && !root.couldNot
             text: qsTr("None caught")
+            horizontalPadding: Theme.gap
             onClicked: zeroSheet.open()
         }
 
@@ -117,6 +120,7 @@ VisitFrame {
             objectName: "guide"
             visible: !root.couldNot
             text: qsTr("Guide")
+            horizontalPadding: Theme.gap
             Accessible.name: qsTr("Moth guide: the marks to look for")
             onClicked: root.guideWanted()
         }
@@ -124,6 +128,7 @@ VisitFrame {
         PlainButton {
             objectName: "other"
             text: qsTr("Other")
+            horizontalPadding: Theme.gap
             Accessible.name: qsTr("Other: could not count, a heavy catch, start over")
             onClicked: otherSheet.open()
         }

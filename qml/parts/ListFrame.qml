@@ -31,7 +31,7 @@ FocusScope {
     Connections {
         target: root.model
         function onModelReset() {
-            Qt.callLater(root.scrollToTop);
+            Qt.callLater(root.scrollToTop); // qmllint disable
         }
     }
 
@@ -54,6 +54,7 @@ FocusScope {
         model: root.model
         delegate: root.delegate
         section.property: root.sectionRole
+        // qmllint disable unqualified
         section.delegate: SectionLabel {
             required property string section
             width: root.columnWidth
@@ -66,6 +67,7 @@ FocusScope {
             width: root.columnWidth
             height: headColumn.implicitHeight + Theme.margin + Theme.gap
         }
+        // qmllint enable unqualified
     }
 
     ColumnLayout {
@@ -73,7 +75,7 @@ FocusScope {
         parent: list.headerItem
         onImplicitHeightChanged: {
             if (list.contentY <= list.originY + 1)
-                Qt.callLater(root.scrollToTop);
+                Qt.callLater(root.scrollToTop); // qmllint disable
         }
         y: Theme.margin
         width: root.columnWidth

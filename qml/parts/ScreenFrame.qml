@@ -22,6 +22,9 @@ FocusScope {
     readonly property bool compact: root.height < 520 * Math.max(1, Theme.textScale * 0.8)
     readonly property int columnWidth: Math.min(root.width - 2 * Theme.margin, root.maximumWidth)
     readonly property Item focused: root.Window.activeFocusItem
+    // Where the keyboard stood when the page came, before anybody moved it.
+    property Item firstFocused: null
+    property bool wasMoved: false
 
     // The software renderer paints a shape that was scrolled away as if there were no clip, and leaves it there. So
     // what lies around the scrolling area is painted anew over it: by a blue that differs by the least there is.
@@ -62,7 +65,19 @@ FocusScope {
         flick.contentY = Math.max(0, Math.min(y, flick.contentHeight - flick.height));
     }
 
-    onFocusedChanged: root.reveal(root.focused)
+    // While a page finds its measures, it stays at its top if the focus can be seen there.
+    function settle(): void {
+        if (root.focused !== root.firstFocused || root.wasMoved)
+            return;
+        flick.contentY = 0;
+        root.reveal(root.focused);
+    }
+
+    onFocusedChanged: {
+        if (!root.firstFocused && root.holds(root.focused))
+            root.firstFocused = root.focused;
+        root.reveal(root.focused);
+    }
     Keys.onEscapePressed: event => {
         event.accepted = root.canGoBack;
         if (root.canGoBack)
@@ -122,10 +137,15 @@ FocusScope {
         contentWidth: width
         onHeightChanged: {
             root.reveal(root.focused);
+            root.settle();
             root.stir();
         }
         onContentYChanged: root.stir()
-        onContentHeightChanged: root.stir()
+        onContentHeightChanged: {
+            root.settle();
+            root.stir();
+        }
+        onMovementStarted: root.wasMoved = true
         contentHeight: column.y + column.height + Theme.gap
         boundsBehavior: Flickable.StopAtBounds
 

@@ -9,12 +9,13 @@ FocusScope {
     required property string label
     property string text: "+1"
     property string hint: ""
+    readonly property real hintHeight: root.hint.length > 0 ? hintWords.implicitHeight : 0
     readonly property bool pressed: touch.pressed && touch.containsMouse
 
     signal stepped(int by)
 
     implicitWidth: 200
-    implicitHeight: plus.implicitHeight + hintWords.implicitHeight + 2 * Theme.padding
+    implicitHeight: plus.implicitHeight + root.hintHeight + 2 * Theme.padding
     activeFocusOnTab: true
 
     Accessible.role: Accessible.Button
@@ -59,7 +60,7 @@ FocusScope {
     Words {
         id: plus
         anchors.horizontalCenter: parent.horizontalCenter
-        y: (root.height - height - hintWords.height) / 2
+        y: (root.height - height - root.hintHeight) / 2
         width: root.width - 2 * Theme.padding
         height: implicitHeight
         text: root.text

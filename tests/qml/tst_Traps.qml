@@ -86,6 +86,7 @@ TestCase {
         compare(titles(main), "Elm slough · bertha 1, Ash hill · bertha 1, Oak bluff · bertha 1, Alder road · bertha 1");
         world.standAt(49.9301, -97.2, 5);
         tryVerify(() => findChild(main.contentItem, "chip_distance")?.width > 0);
+        waitForRendering(main.contentItem);
         mouseClick(find(main.contentItem, "chip_distance"));
         compare(titles(main), "Oak bluff · bertha 1, Ash hill · bertha 1, Elm slough · bertha 1, Alder road · bertha 1");
         compare(rows(main)[0].rightText, "11 m");

@@ -11,6 +11,9 @@ TestCase {
 
     name: "Walk"
     when: windowShown
+    visible: true
+    width: 400
+    height: 400
 
     Component {
         id: worldMaker
