@@ -7,6 +7,9 @@ TestCase {
     id: test
 
     name: "Contrast"
+    visible: true
+    width: 400
+    height: 400
 
     Contrast {
         id: contrast

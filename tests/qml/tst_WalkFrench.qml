@@ -26,7 +26,7 @@ WalkCase {
         fill(world);
         const main = world.openWindow(look.w, look.h);
         waitForRendering(main.contentItem);
-        tryCompare(find(main.contentItem, "pageHead"), "title", "Deux arrêts aujourd’hui");
+        tryCompare(find(main.contentItem, "pageHead"), "title", "Trois arrêts aujourd’hui");
         compare(find(main.contentItem, "pageHead").above, "mardi 14 juillet");
         const complaints = [];
         for (const key of main.placeKeys) {
