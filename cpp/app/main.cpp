@@ -9,6 +9,7 @@
 #include <QQuickWindow>
 #include <QStandardPaths>
 #include <QSurfaceFormat>
+#include <QTranslator>
 
 #include <cstdio>
 
@@ -51,6 +52,10 @@ int main(int argc, char** argv)
     QSurfaceFormat::setDefaultFormat(format);
     const QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
+    QTranslator translator;
+    if (translator.load(
+            QLocale(), QStringLiteral("duskrow"), QStringLiteral("_"), QStringLiteral(":/translations")))
+        QGuiApplication::installTranslator(&translator);
 
     QCommandLineParser parser;
     parser.setApplicationDescription(

@@ -16,6 +16,10 @@ Item {
     readonly property int wordsHeight: Math.ceil(Theme.typeSmall * 1.4)
     readonly property int tabHeight: Math.max(Theme.touchWide, root.wordsHeight + Theme.gap + Theme.gapSmall)
 
+    // Where the longest word is wider than its tab all shrink alike, though never below what can be read.
+    readonly property real cell: root.width / root.columns - Theme.gapSmall
+    readonly property real fit: Math.min(1, root.cell / Math.max(1, measure.widest(root.labels, Theme.typeSmall)))
+
     signal picked(string key)
 
     implicitWidth: 280
@@ -86,6 +90,7 @@ Item {
             contentItem: Words {
                 text: tab.text
                 kind: tab.isCurrent ? "small" : "soft"
+                font.pixelSize: Math.max(Theme.typeLeast, Math.floor(Theme.typeSmall * root.fit))
                 font.weight: tab.isCurrent ? Font.Bold : Font.Normal
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter

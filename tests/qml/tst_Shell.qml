@@ -10,6 +10,9 @@ TestCase {
 
     name: "Shell"
     when: windowShown
+    visible: true
+    width: 400
+    height: 400
 
     Component {
         id: worldMaker

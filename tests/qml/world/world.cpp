@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "world.h"
 
+#include <QCoreApplication>
 #include <QFile>
 #include <QQmlComponent>
 #include <QQmlEngine>
@@ -14,7 +15,20 @@
 using namespace duskrow;
 using namespace duskrow::domain;
 
-World::~World() = default;
+World::~World()
+{
+    if (!m_language.isEmpty()) QLocale::setDefault(QLocale::system());
+}
+
+void World::speak()
+{
+    if (m_language.isEmpty()) return;
+    QLocale::setDefault(QLocale(m_language));
+    if (!m_translator.load(
+            QLocale(), QStringLiteral("duskrow"), QStringLiteral("_"), QStringLiteral(":/translations")))
+        qFatal("there is no translation to %s", qPrintable(m_language));
+    QCoreApplication::installTranslator(&m_translator);
+}
 
 QQuickWindow* World::openWindow(int width, int height, const QString& route, const QString& subject)
 {
@@ -34,6 +48,7 @@ QQuickWindow* World::openWindow(int width, int height, const QString& route, con
 
 void World::componentComplete()
 {
+    speak();
     start();
     if (!m_begun) return;
     Programme programme;

@@ -5,6 +5,7 @@
 #include <QQmlParserStatus>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QTranslator>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
@@ -21,6 +22,8 @@ class World : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QString member MEMBER m_member FINAL)
     // Of the season that was begun; 0 for the year of `today`.
     Q_PROPERTY(int seasonYear MEMBER m_seasonYear FINAL)
+    // Of the screens and their numbers, e.g. "fr_CA"; empty for English as the tests are run.
+    Q_PROPERTY(QString language MEMBER m_language FINAL)
     Q_PROPERTY(duskrow::app::App* app READ app CONSTANT FINAL)
 
 public:
@@ -78,6 +81,7 @@ public:
 
 private:
     void start();
+    void speak();
     void keep(std::vector<duskrow::domain::Edit> edits);
     std::vector<duskrow::domain::Edit> trapEdits(duskrow::domain::Trap& trap,
         const duskrow::domain::Uuid& keeper, const QString& siteName, const QString& tag,
@@ -88,6 +92,8 @@ private:
     QTemporaryDir m_folder;
     QString m_today = QStringLiteral("2026-07-14");
     QString m_member = QStringLiteral("Wren");
+    QString m_language;
+    QTranslator m_translator;
     bool m_begun = true;
     int m_seasonYear = 0;
     int m_logs = 0;

@@ -1,0 +1,5653 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+<context>
+    <name>ActCard</name>
+    <message>
+        <source>Also: %1</source>
+        <extracomment>what else is due at a stop; a list follows</extracomment>
+        <translation>Aussi&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Touch to hear why.</source>
+        <translation>Touchez pour savoir pourquoi.</translation>
+    </message>
+</context>
+<context>
+    <name>Amount</name>
+    <message>
+        <source>%1 moth</source>
+        <translation>%1 papillon</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 moths</source>
+        <translation>
+            <numerusform>%1 papillon</numerusform>
+            <numerusform>%1 papillons</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 bee</source>
+        <translation>%1 abeille</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bees</source>
+        <translation>
+            <numerusform>%1 abeille</numerusform>
+            <numerusform>%1 abeilles</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 night</source>
+        <translation>%1 nuit</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 nights</source>
+        <translation>
+            <numerusform>%1 nuit</numerusform>
+            <numerusform>%1 nuits</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 jour</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 days</source>
+        <translation>
+            <numerusform>%1 jour</numerusform>
+            <numerusform>%1 jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>under %1 a night</source>
+        <extracomment>of a rate: less than a tenth of a moth a night</extracomment>
+        <translation>moins de %1 par nuit</translation>
+    </message>
+    <message>
+        <source>%1 a night</source>
+        <translation>%1 par nuit</translation>
+    </message>
+    <message>
+        <source>%1 so far</source>
+        <translation>%1 jusqu’ici</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>%1 cm clear</source>
+        <translation>%1 cm au-dessus du couvert</translation>
+    </message>
+    <message>
+        <source>level with the canopy</source>
+        <translation>au niveau du couvert</translation>
+    </message>
+    <message>
+        <source>%1 cm below the canopy</source>
+        <translation>%1 cm sous le haut du couvert</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation>%1 km</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>à %1 près</translation>
+    </message>
+    <message>
+        <source>dddd d MMMM</source>
+        <extracomment>a day of this year; see QLocale::toString for the letters</extracomment>
+        <translation>dddd d MMMM</translation>
+    </message>
+    <message>
+        <source>dddd d MMMM yyyy</source>
+        <translation>dddd d MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <translation>d MMM</translation>
+    </message>
+</context>
+<context>
+    <name>AroundPage</name>
+    <message>
+        <source>In from the field edge, by paces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the nearest farmyard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the nearest strong light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearest trap of this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not quite as the protocol asks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You can set the trap up here all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BandDots</name>
+    <message>
+        <source>%1, band %2 of %3</source>
+        <translation>%1, classe %2 sur %3</translation>
+    </message>
+</context>
+<context>
+    <name>BinRow</name>
+    <message>
+        <source>Pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is being counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CalendarFile</name>
+    <message>
+        <source>Calendar file</source>
+        <translation>Fichier de calendrier</translation>
+    </message>
+    <message>
+        <source>Count days, lure and strip changes, scouting and taking down, for any calendar that reads such files.</source>
+        <translation>Jours de relevé, remplacements de la phéromone et de la plaquette, dépistage et retrait des pièges, pour tout agenda qui lit de tels fichiers.</translation>
+    </message>
+    <message>
+        <source>It rings once a week at most: the evening of the count day. Written anew and read in again, it replaces what it said before.</source>
+        <translation>Il sonne au plus une fois par semaine&#xa0;: le soir du jour de relevé. Écrit et relu de nouveau, il remplace ce qu’il disait avant.</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Dossier</translation>
+    </message>
+    <message>
+        <source>The file is called %1.</source>
+        <translation>Le fichier s’appelle %1.</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Écrire le fichier</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarWords</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 traps</source>
+        <extracomment>a task and a number of traps: &quot;Count: 3 traps&quot;</extracomment>
+        <translation>%1&#xa0;: %2 pièges</translation>
+    </message>
+</context>
+<context>
+    <name>CatchPartCard</name>
+    <message>
+        <source>Part %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Amount of this part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moths of the pest in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave this part out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CouldNotCountCard</name>
+    <message>
+        <source>Could not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CouldNotCountSheet</name>
+    <message>
+        <source>Could not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why could it not be counted?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is kept without a number. That is neither zero nor a missed week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to counting</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CountMethod</name>
+    <message>
+        <source>each moth counted</source>
+        <translation>chaque papillon compté</translation>
+    </message>
+    <message>
+        <source>from a part by volume</source>
+        <translation>d’après une partie, au volume</translation>
+    </message>
+    <message>
+        <source>from a part by weight</source>
+        <translation>d’après une partie, à la masse</translation>
+    </message>
+</context>
+<context>
+    <name>Due</name>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>%1 ago</source>
+        <extracomment>&quot;3 days ago&quot;</extracomment>
+        <translation>il y a %1</translation>
+    </message>
+    <message>
+        <source>the day</source>
+        <translation>le jour</translation>
+    </message>
+    <message>
+        <source>the place</source>
+        <translation>l’emplacement</translation>
+    </message>
+    <message>
+        <source>the lure</source>
+        <translation>la phéromone</translation>
+    </message>
+    <message>
+        <source>the killing strip</source>
+        <translation>la plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>the height of the entrance</source>
+        <translation>la hauteur de l’entrée</translation>
+    </message>
+    <message>
+        <source>take the lure away</source>
+        <translation>emporter la phéromone</translation>
+    </message>
+    <message>
+        <source>take the killing strip away, by its label</source>
+        <translation>retirer la plaquette insecticide selon son étiquette</translation>
+    </message>
+    <message>
+        <source>wash the bucket</source>
+        <translation>laver le seau</translation>
+    </message>
+    <message>
+        <source>finish setting up</source>
+        <translation>terminer l’installation</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>faire le relevé</translation>
+    </message>
+    <message>
+        <source>put in a lure</source>
+        <translation>mettre une phéromone</translation>
+    </message>
+    <message>
+        <source>change the lure</source>
+        <translation>remplacer la phéromone</translation>
+    </message>
+    <message>
+        <source>put in a killing strip</source>
+        <translation>mettre une plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>change the killing strip</source>
+        <translation>remplacer la plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>moths alive: change the killing strip</source>
+        <translation>papillons vivants&#xa0;: remplacer la plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>raise the stake</source>
+        <translation>relever le piège</translation>
+    </message>
+    <message>
+        <source>take it down</source>
+        <translation>retirer le piège</translation>
+    </message>
+    <message>
+        <source>finish taking it down</source>
+        <translation>terminer le retrait</translation>
+    </message>
+    <message>
+        <source>look for larvae</source>
+        <translation>chercher les larves</translation>
+    </message>
+    <message>
+        <source>Counted every week; the next count day is %1.</source>
+        <translation>Relevé chaque semaine&#xa0;; le prochain jour de relevé est le %1.</translation>
+    </message>
+    <message>
+        <source>%1 since it was emptied.</source>
+        <translation>%1 depuis que le piège a été vidé.</translation>
+    </message>
+    <message>
+        <source>The count day was %1.</source>
+        <translation>Le jour de relevé était le %1.</translation>
+    </message>
+    <message>
+        <source>A count day went by. What is in the trap now is the catch of the whole time.</source>
+        <translation>Un jour de relevé est passé. Ce que le piège contient est la capture de toute la période.</translation>
+    </message>
+    <message>
+        <source>The lure was found gone %1.</source>
+        <translation>L’absence de la phéromone a été constatée %1.</translation>
+    </message>
+    <message>
+        <source>From %1 the lure is past the date on its packet.</source>
+        <translation>À partir du %1, la phéromone dépasse la date de son sachet.</translation>
+    </message>
+    <message>
+        <source>The lure is %1 past the date on its packet.</source>
+        <translation>La phéromone dépasse de %1 la date de son sachet.</translation>
+    </message>
+    <message>
+        <source>On %1 the lure has been in for %2, as long as it lasts.</source>
+        <translation>Le %1, la phéromone sera en place depuis %2, soit toute sa durée.</translation>
+    </message>
+    <message>
+        <source>The lure has been in for %1; it lasts about %2.</source>
+        <translation>La phéromone est en place depuis %1&#xa0;; elle dure environ %2.</translation>
+    </message>
+    <message>
+        <source>The killing strip was found gone %1.</source>
+        <translation>L’absence de la plaquette insecticide a été constatée %1.</translation>
+    </message>
+    <message>
+        <source>Moths were found alive in the bucket %1: the strip is spent.</source>
+        <translation>Des papillons vivants ont été trouvés dans le seau %1&#xa0;: la plaquette est épuisée.</translation>
+    </message>
+    <message>
+        <source>On %1 the killing strip has been in for %2, as long as it lasts.</source>
+        <translation>Le %1, la plaquette insecticide sera en place depuis %2, soit toute sa durée.</translation>
+    </message>
+    <message>
+        <source>The killing strip has been in for %1; it lasts about %2.</source>
+        <translation>La plaquette insecticide est en place depuis %1&#xa0;; elle dure environ %2.</translation>
+    </message>
+    <message>
+        <source>Set it to %1.</source>
+        <translation>Réglez-la à %1.</translation>
+    </message>
+    <message>
+        <source>This stake may not reach high enough.</source>
+        <translation>Ce piquet n’est peut-être pas assez haut.</translation>
+    </message>
+    <message>
+        <source>Entrance at %1, canopy at %2.</source>
+        <translation>Entrée à %1, couvert à %2.</translation>
+    </message>
+    <message>
+        <source>At its pace the crop has reached it; an estimate from the last heights.</source>
+        <translation>À ce rythme, la culture l’a atteinte&#xa0;; estimation d’après les dernières hauteurs.</translation>
+    </message>
+    <message>
+        <source>At its pace the crop reaches it about %1; an estimate from the last heights.</source>
+        <translation>À ce rythme, la culture l’atteint vers le %1&#xa0;; estimation d’après les dernières hauteurs.</translation>
+    </message>
+    <message>
+        <source>The highest catch, %1 in %2, is past; larvae are looked for about %3 after it. A trap catch never decides a spray.</source>
+        <translation>La plus forte capture, %1 en %2, est passée&#xa0;; on cherche les larves environ %3 après. Une capture ne décide jamais d’un traitement.</translation>
+    </message>
+    <message>
+        <source>Finish setting up</source>
+        <translation>Terminer l’installation</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Relevé</translation>
+    </message>
+    <message>
+        <source>Change the lure</source>
+        <translation>Remplacer la phéromone</translation>
+    </message>
+    <message>
+        <source>Change the killing strip</source>
+        <translation>Remplacer la plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>Raise the stake</source>
+        <translation>Relever le piège</translation>
+    </message>
+    <message>
+        <source>Take down</source>
+        <translation>Retirer le piège</translation>
+    </message>
+    <message>
+        <source>Finish taking down</source>
+        <translation>Terminer le retrait</translation>
+    </message>
+    <message>
+        <source>Look for larvae</source>
+        <translation>Chercher les larves</translation>
+    </message>
+    <message>
+        <source>count on %1</source>
+        <translation>relevé le %1</translation>
+    </message>
+    <message>
+        <source>count overdue</source>
+        <translation>relevé en retard</translation>
+    </message>
+    <message>
+        <source>count due</source>
+        <translation>relevé à faire</translation>
+    </message>
+    <message>
+        <source>count overdue, %1</source>
+        <translation>relevé en retard, %1</translation>
+    </message>
+    <message>
+        <source>count due, %1</source>
+        <translation>relevé à faire, %1</translation>
+    </message>
+    <message>
+        <source>scouting for larvae opens about %1</source>
+        <translation>dépistage des larves à partir du %1 environ</translation>
+    </message>
+    <message>
+        <source>look for larvae until %1</source>
+        <translation>chercher les larves jusqu’au %1</translation>
+    </message>
+    <message>
+        <source>take it down on %1</source>
+        <translation>retirer le piège le %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>a task and the day by which it is to be done: &quot;change the lure by 17 Jul&quot;</extracomment>
+        <translation>%1 d’ici le %2</translation>
+    </message>
+    <message>
+        <source>Still to do: %1.</source>
+        <translation>Reste à faire&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Traps come down from %1, after a last count.</source>
+        <translation>Les pièges sont retirés à partir du %1, après un dernier relevé.</translation>
+    </message>
+    <message>
+        <source>Report by %1</source>
+        <translation>À transmettre d’ici le %1</translation>
+    </message>
+    <message>
+        <source>Report by %1, %2</source>
+        <extracomment>a day and a time of day</extracomment>
+        <translation>À transmettre d’ici le %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>EndReason</name>
+    <message>
+        <source>season over</source>
+        <translation>saison terminée</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdu</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>déplacé</translation>
+    </message>
+    <message>
+        <source>replaced by a new trap</source>
+        <translation>remplacé par un nouveau piège</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorText</name>
+    <message>
+        <source>“%1” is not a number. Type it in digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a whole number. Leave out the part after the point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be from %2 to %3. Look at the number again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is too long. Shorten it to %2 characters or fewer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty. Fill it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a day of the calendar. Write it as year-month-day, such as 2026-07-14.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a place. Type latitude and longitude in degrees, such as 52.1579, -106.6702.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be “%2”. Choose one of the values offered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The counted part is larger than the whole catch. Check both amounts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One counted part shows no spread. Count a second part of the catch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The protocol file %1 cannot be read: line %2, %3. Correct that line, or put the file back as it came.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The protocol file %1 is not sound: line %2, %3. Correct that line, or put the file back as it came.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no protocol for “%1”. Check the name, or add its protocol file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The protocol for %1 has no bands for the trap type “%2”. The catch can be shown, but not as a band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no store at %1. Check the name of the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a Duskrow store. It was left as it is. Choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The store %1 is damaged. It was left as it is. Keep the file, and go on from a copy or an exchange with others.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The store %1 was written by a newer version of Duskrow. It was left as it is. Update Duskrow, then open it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The store %1 was written by an older version of Duskrow. Open it once in Duskrow, then try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program has the store %1 open. Close it there, then try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The store %1 cannot be written to. Check that you may write in its folder, or move it to one where you may.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is already a file at %1. It was left as it is. Choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no room left where %1 lies, so nothing was kept just now. Make room, then try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk did not read or write %1 as it should, so nothing was kept just now. Try again, and copy the file elsewhere if it goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key of this installation at %1 cannot be read or made. Check that you may read and write there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An entry in the log cannot be read (%1). It was left as it is; update Duskrow if others use a newer version.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This %1 is not in the store. Go back and choose it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 cannot be read. Check its name and that you may read it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be written. Check that its folder exists, has room, and lets you write.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture %1 cannot be used. Choose a picture file of at most 32 MB.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no position right now. Wait under the open sky, or type the coordinates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The position log %1 cannot be read. Choose a file of NMEA sentences.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no %1 called “%2”. Check the spelling.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than one %1 is called “%2”. Name it more fully.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a format that can be written. Choose one of: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EstimateCard</name>
+    <message>
+        <source>Look at the counted parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count each moth instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FieldDay</name>
+    <message>
+        <source>Today, %1</source>
+        <translation>Aujourd’hui, %1</translation>
+    </message>
+    <message>
+        <source>Yesterday, %1</source>
+        <translation>Hier, %1</translation>
+    </message>
+    <message>
+        <source>A day is written as year-month-day, for example 2026-07-08.</source>
+        <translation>Un jour s’écrit année-mois-jour, par exemple 2026-07-08.</translation>
+    </message>
+    <message>
+        <source>%1: one day earlier</source>
+        <translation>%1&#xa0;: un jour plus tôt</translation>
+    </message>
+    <message>
+        <source>%1: one day later</source>
+        <translation>%1&#xa0;: un jour plus tard</translation>
+    </message>
+</context>
+<context>
+    <name>FieldName</name>
+    <message>
+        <source>the reason for taking it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the region</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether it is invented</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the first day of the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the count day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the days of grace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day to report by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time to report by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the district</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whose field it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the landowner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day the landowner said yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the way in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day of seeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of moths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the version of the protocol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the trap type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day of set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time of set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the latitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the longitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the accuracy of the position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how the position was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time of the position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of fixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the trap is clean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the lure reminder was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the lure is in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lot of the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the expiry day of the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the killing strip is in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the height of the entrance</source>
+        <translation>la hauteur de l’entrée</translation>
+    </message>
+    <message>
+        <source>the height of the canopy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the height rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance to the field edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance to the farmyard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance to a strong light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day the trap was taken down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why the trap ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the trap beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the trap it replaces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the lure was taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the killing strip was taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the bucket was washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the spare lures are frozen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day</source>
+        <translation>le jour</translation>
+    </message>
+    <message>
+        <source>the time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who borrows the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the first day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether it was counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why it could not be counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of other moths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of unsure moths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how it was counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the counts of the parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the amounts of the parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the amount of the whole catch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the low end of the count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the high end of the count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the trap was emptied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the state</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the count is “at least”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the field was sprayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was sprayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day of spraying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the re-entry time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the lure is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the killing strip is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether moths were alive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether flowering is over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of moths in the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day it was kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day it was sent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day it was received</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day it was named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where it was sent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who named it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it was named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the catch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of traps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of seasons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how many of them are the pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FieldNumber</name>
+    <message>
+        <source>A number is needed here.</source>
+        <translation>Il faut un nombre ici.</translation>
+    </message>
+    <message>
+        <source>Only a number can stand here, for example %1.</source>
+        <translation>Seul un nombre convient ici, par exemple %1.</translation>
+    </message>
+    <message>
+        <source>Only a whole number can stand here, for example %1.</source>
+        <translation>Seul un nombre entier convient ici, par exemple %1.</translation>
+    </message>
+    <message>
+        <source>It must lie between %1 and %2.</source>
+        <translation>La valeur doit être entre %1 et %2.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1: less by %2</source>
+        <translation>%1&#xa0;: %2 de moins</translation>
+    </message>
+    <message>
+        <source>%1: more by %2</source>
+        <translation>%1&#xa0;: %2 de plus</translation>
+    </message>
+</context>
+<context>
+    <name>FieldPage</name>
+    <message>
+        <source>Going on where this set-up stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap stands in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a field of this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it shall stand on every list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What people here call it, or its land description</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>District</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seeded on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not needed; it helps to foresee the crop stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Figure</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>The trap</source>
+        <translation>Le piège</translation>
+    </message>
+    <message>
+        <source>Traps in a field</source>
+        <translation>Pièges par champ</translation>
+    </message>
+    <message>
+        <source>The lure draws</source>
+        <translation>La phéromone attire</translation>
+    </message>
+    <message>
+        <source>Lures in a trap</source>
+        <translation>Phéromones par piège</translation>
+    </message>
+    <message>
+        <source>A lure lasts</source>
+        <translation>Durée d’une phéromone</translation>
+    </message>
+    <message>
+        <source>A sealed lure keeps at up to %1</source>
+        <translation>Conservation d’une phéromone scellée jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>%1 months</source>
+        <translation>%1 mois</translation>
+    </message>
+    <message>
+        <source>A killing strip lasts</source>
+        <translation>Durée d’une plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Entrance above the ground</source>
+        <translation>Entrée au-dessus du sol</translation>
+    </message>
+    <message>
+        <source>The stake reaches</source>
+        <translation>Portée du piquet</translation>
+    </message>
+    <message>
+        <source>Entrance over the canopy at least</source>
+        <translation>Entrée au-dessus du couvert, au moins</translation>
+    </message>
+    <message>
+        <source>Its place</source>
+        <translation>Son emplacement</translation>
+    </message>
+    <message>
+        <source>%1, %2: height of the canopy</source>
+        <translation>%1, %2&#xa0;: hauteur du couvert</translation>
+    </message>
+    <message>
+        <source>The season</source>
+        <translation>La saison</translation>
+    </message>
+    <message>
+        <source>Begins on or after</source>
+        <translation>Commence à partir du</translation>
+    </message>
+    <message>
+        <source>Its weeks begin on</source>
+        <translation>Ses semaines commencent le</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation>Dure</translation>
+    </message>
+    <message>
+        <source>Traps are set up</source>
+        <translation>Installation des pièges</translation>
+    </message>
+    <message>
+        <source>Too late for setting up from</source>
+        <translation>Trop tard pour installer à partir du</translation>
+    </message>
+    <message>
+        <source>First moths come after set-up by</source>
+        <translation>Premiers papillons après l’installation</translation>
+    </message>
+    <message>
+        <source>First count</source>
+        <translation>Premier relevé</translation>
+    </message>
+    <message>
+        <source>From count to count</source>
+        <translation>D’un relevé à l’autre</translation>
+    </message>
+    <message>
+        <source>Usual peak of the flight</source>
+        <translation>Pic habituel du vol</translation>
+    </message>
+    <message>
+        <source>Traps come down</source>
+        <translation>Retrait des pièges</translation>
+    </message>
+    <message>
+        <source>Flight and warmth</source>
+        <translation>Vol et chaleur</translation>
+    </message>
+    <message>
+        <source>Degree-days count from</source>
+        <translation>Degrés-jours comptés à partir du</translation>
+    </message>
+    <message>
+        <source>Base temperature</source>
+        <translation>Température de base</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Limite supérieure</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Set up when pupae have developed by</source>
+        <translation>Installer quand les pupes sont développées à</translation>
+    </message>
+    <message>
+        <source>Moths come after that by</source>
+        <translation>Les papillons viennent ensuite après</translation>
+    </message>
+    <message>
+        <source>Eggs hatch after laying by</source>
+        <translation>Éclosion après la ponte</translation>
+    </message>
+    <message>
+        <source>Larvae do damage after laying by</source>
+        <translation>Larves nuisibles après la ponte</translation>
+    </message>
+    <message>
+        <source>Bands of a whole season&apos;s catch</source>
+        <translation>Classes de capture d’une saison entière</translation>
+    </message>
+    <message>
+        <source>%1 to under %2</source>
+        <translation>de %1 à moins de %2</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 ou plus</translation>
+    </message>
+    <message>
+        <source>A catch on an edge</source>
+        <translation>Une capture égale à une limite</translation>
+    </message>
+    <message>
+        <source>belongs to the higher band</source>
+        <translation>appartient à la classe supérieure</translation>
+    </message>
+    <message>
+        <source>Looking for larvae</source>
+        <translation>Recherche des larves</translation>
+    </message>
+    <message>
+        <source>Begins after the peak catch by</source>
+        <translation>Commence après le pic des captures</translation>
+    </message>
+    <message>
+        <source>Crop stage</source>
+        <translation>Stade de la culture</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Cadre</translation>
+    </message>
+    <message>
+        <source>Frames expected</source>
+        <translation>Cadres attendus</translation>
+    </message>
+    <message>
+        <source>Frames at least</source>
+        <translation>Cadres au moins</translation>
+    </message>
+    <message>
+        <source>Between stops</source>
+        <translation>Entre les arrêts</translation>
+    </message>
+    <message>
+        <source>Larva: %1</source>
+        <translation>Larve&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>A larva just hatched</source>
+        <translation>Larve à l’éclosion</translation>
+    </message>
+    <message>
+        <source>A larva full grown</source>
+        <translation>Larve à maturité</translation>
+    </message>
+    <message>
+        <source>Smallest larva worth controlling</source>
+        <translation>Plus petite larve à combattre</translation>
+    </message>
+    <message>
+        <source>The economic threshold</source>
+        <translation>Le seuil économique</translation>
+    </message>
+    <message>
+        <source>Yield lost for a larva on a square metre</source>
+        <translation>Rendement perdu par larve au mètre carré</translation>
+    </message>
+    <message>
+        <source>A bushel weighs</source>
+        <translation>Masse d’un boisseau</translation>
+    </message>
+    <message>
+        <source>In a dry season the threshold is divided by</source>
+        <translation>En saison sèche, le seuil est divisé par</translation>
+    </message>
+    <message>
+        <source>Prices it was published for</source>
+        <translation>Prix pour lesquels il a été publié</translation>
+    </message>
+    <message>
+        <source>Costs it was published for</source>
+        <translation>Coûts pour lesquels il a été publié</translation>
+    </message>
+    <message>
+        <source>Never below</source>
+        <translation>Jamais en dessous de</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>nobody has published it</source>
+        <translation>personne ne l’a publié</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1 semaines</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <extracomment>a day of any year; see QLocale::toString for the letters</extracomment>
+        <translation>d MMMM</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>%1 degree-days</source>
+        <translation>%1 degrés-jours</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>BBCH %1</source>
+        <translation>BBCH %1</translation>
+    </message>
+    <message>
+        <source>%1 larvae per m²</source>
+        <translation>%1 larves par m²</translation>
+    </message>
+    <message>
+        <source>%1 dollars a bushel</source>
+        <translation>%1 dollars le boisseau</translation>
+    </message>
+    <message>
+        <source>%1 dollars an acre</source>
+        <translation>%1 dollars l’acre</translation>
+    </message>
+    <message>
+        <source>%1 bushels an acre</source>
+        <translation>%1 boisseaux à l’acre</translation>
+    </message>
+    <message>
+        <source>males</source>
+        <translation>mâles</translation>
+    </message>
+    <message>
+        <source>females</source>
+        <translation>femelles</translation>
+    </message>
+    <message>
+        <source>males and females</source>
+        <translation>mâles et femelles</translation>
+    </message>
+</context>
+<context>
+    <name>FixMethod</name>
+    <message>
+        <source>by satellite</source>
+        <translation>par satellite</translation>
+    </message>
+    <message>
+        <source>typed in</source>
+        <translation>saisi</translation>
+    </message>
+</context>
+<context>
+    <name>HandlingPage</name>
+    <message>
+        <source>Never with bare fingers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With forceps, or tipped from its packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HeavyCatch</name>
+    <message>
+        <source>A heavy catch, from a counted part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out the bees and other insects. Drain and dry the moths, mix them, then measure the whole and count a part of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume, ml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole catch, the counted parts included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count another part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths in the whole catch, an estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths: the whole and one part are needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use the estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HeightRule</name>
+    <message>
+        <source>fixed height</source>
+        <translation>hauteur fixe</translation>
+    </message>
+    <message>
+        <source>follow the canopy</source>
+        <translation>suivre le couvert</translation>
+    </message>
+</context>
+<context>
+    <name>History</name>
+    <message>
+        <source>Withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is ever deleted: a correction stands beside what it corrects.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it stand again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HistoryCard</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>who, did what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KeptPage</name>
+    <message>
+        <source>The trap is kept on this device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Keypad</name>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete the last digit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Digit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no number yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KindName</name>
+    <message>
+        <source>programme</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>district</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pest in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>protocol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LastPage</name>
+    <message>
+        <source>You can keep the trap and do it later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photograph of the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the photograph out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photograph of the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeAct</name>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done on</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeCorrect</name>
+    <message>
+        <source>Correct the set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag on the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entrance at set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Canopy at set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot of the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure use by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landowner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said yes on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way in</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeEnd</name>
+    <message>
+        <source>End of the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found gone on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken down on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap has ended: keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No count today. Empty it and count a last time first?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count now</source>
+        <translation>Faire le relevé</translation>
+    </message>
+    <message>
+        <source>Why does it end?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it caught since the last count is gone with it: its total becomes “at least”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed and taken away from the field, as its label says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Killing strip out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With nitrile gloves, disposed of as its label says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bucket washed and stored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apart by species: a trap keeps the scent of its lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spare lures frozen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed; leave it off when there are none</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeLend</name>
+    <message>
+        <source>Lend the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To whom?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then it is yours again. It may come back earlier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeLure</name>
+    <message>
+        <source>Before you open the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never with bare fingers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With forceps, or tipped from its packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap cut open; the lure hangs in its basket under the lid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new lure, in its basket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot on the packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use by, on the packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I handle it like that</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeMove</name>
+    <message>
+        <source>Move the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metres: the new place is known this well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting for the first fix, under the open sky</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This device finds no position by itself. Type the coordinates, or name a position log in the settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For example 52.15790</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>West has a minus: -106.67020</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the coordinates instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the place again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands here now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeOfTrap</name>
+    <message>
+        <source>day not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entrance set to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lent to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lure out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>killing strip out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bucket washed and stored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation>Terminés</translation>
+    </message>
+    <message>
+        <source>Ended: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still to do: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Landowner’s yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entrance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Canopy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure use by</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeOverview</name>
+    <message>
+        <source>Life of this trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It still stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raise it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lend it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History of the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new trap at the same spot?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one ends today and keeps its count; the new one starts at zero. Count what is in the bucket first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End this one, set up the new one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does it still stand in the field?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then its end is taken back, and its counts go on. The history keeps both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, it still stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No, it ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish taking it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeRaise</name>
+    <message>
+        <source>Raise the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap on its stake: %1, %2. %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entrance above the ground</source>
+        <translation>Entrée au-dessus du sol</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LifeStrip</name>
+    <message>
+        <source>New killing strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new strip is in: keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap cut open; the killing strip lies on the floor of the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new strip, on the floor of the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ListCard</name>
+    <message>
+        <source>due</source>
+        <translation>à faire</translation>
+    </message>
+</context>
+<context>
+    <name>LureDetails</name>
+    <message>
+        <source>The lure was there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I put in a new lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never with bare fingers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip it from its packet, or use forceps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I did not touch the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot on its packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The killing strip was there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moths were alive in the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moths alive: the strip is spent. Change it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without its strip the trap lets moths out. Put a new one in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I put in a new strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you touch a strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LurePage</name>
+    <message>
+        <source>The trap cut open; the lure hangs in its basket under the lid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lure, in its basket under the lid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot on the packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use by, on the packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lure is not in after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on without the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Duskrow · an invented district</source>
+        <translation>Duskrow · un district inventé</translation>
+    </message>
+    <message>
+        <source>Duskrow</source>
+        <translation>Duskrow</translation>
+    </message>
+    <message>
+        <source>Choose a trap</source>
+        <translation>Choisissez un piège</translation>
+    </message>
+    <message>
+        <source>Its season, its visits and its life open here.</source>
+        <translation>Sa saison, ses visites et son suivi s’ouvrent ici.</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Lu</translation>
+    </message>
+</context>
+<context>
+    <name>MothGuidePage</name>
+    <message>
+        <source>Which moth is it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the freshest ones. Not sure? Count it as not sure and keep it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing of a %1 moth with open wings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the count</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NextCard</name>
+    <message>
+        <source>Bring a white tray, clean gloves, a pencil, and small bags for moths you are not sure of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NoCountReason</name>
+    <message>
+        <source>trap had fallen</source>
+        <translation>piège tombé</translation>
+    </message>
+    <message>
+        <source>trap was missing</source>
+        <translation>piège disparu</translation>
+    </message>
+    <message>
+        <source>bucket was flooded</source>
+        <translation>seau inondé</translation>
+    </message>
+    <message>
+        <source>catch was spoiled</source>
+        <translation>capture abîmée</translation>
+    </message>
+    <message>
+        <source>could not get to the trap</source>
+        <translation>piège inaccessible</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>autre raison</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeBar</name>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Question</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>Conservé</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Remarque</translation>
+    </message>
+</context>
+<context>
+    <name>Outcome</name>
+    <message>
+        <source>counted</source>
+        <translation>compté</translation>
+    </message>
+    <message>
+        <source>could not count</source>
+        <translation>relevé impossible</translation>
+    </message>
+</context>
+<context>
+    <name>PageHead</name>
+    <message>
+        <source>Go back</source>
+        <translation>Retour</translation>
+    </message>
+</context>
+<context>
+    <name>PlacePage</name>
+    <message>
+        <source>The trap stands here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metres: the place is known this well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting for the first fix, under the open sky</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting longer would hardly help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stand where the trap will stand and wait, or use the place as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This device finds no position by itself. Type the coordinates, or name a position log in the settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For example 52.15790</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>West has a minus: -106.67020</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the coordinates instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Programme</name>
+    <message>
+        <source>Programme</source>
+        <translation>Programme</translation>
+    </message>
+    <message>
+        <source>What stood here before stays in the history.</source>
+        <translation>Ce qui était inscrit avant reste dans l’historique.</translation>
+    </message>
+    <message>
+        <source>Programme or region</source>
+        <translation>Programme ou région</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
+    </message>
+    <message>
+        <source>I am a</source>
+        <translation>Je suis</translation>
+    </message>
+    <message>
+        <source>grower</source>
+        <translation>producteur</translation>
+    </message>
+    <message>
+        <source>agronomist</source>
+        <translation>agronome</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation>coordonnateur</translation>
+    </message>
+    <message>
+        <source>Traps are counted on</source>
+        <translation>Les pièges sont relevés le</translation>
+    </message>
+    <message>
+        <source>A count still belongs to its day when it is early or late by</source>
+        <translation>Un relevé compte encore pour son jour s’il a, d’avance ou de retard,</translation>
+    </message>
+    <message>
+        <source>no day</source>
+        <translation>aucun jour</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 jour</translation>
+    </message>
+    <message>
+        <source>2 days</source>
+        <translation>2 jours</translation>
+    </message>
+    <message>
+        <source>3 days</source>
+        <translation>3 jours</translation>
+    </message>
+    <message>
+        <source>The reporting week starts on</source>
+        <translation>La semaine de rapport commence le</translation>
+    </message>
+    <message>
+        <source>Counts are reported by</source>
+        <translation>Relevés à transmettre d’ici</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>Districts</source>
+        <translation>Districts</translation>
+    </message>
+    <message>
+        <source>District %1</source>
+        <translation>District %1</translation>
+    </message>
+    <message>
+        <source>Emptied, it is one no longer.</source>
+        <translation>Vidé, il n’en est plus un.</translation>
+    </message>
+    <message>
+        <source>One more district</source>
+        <translation>Un district de plus</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conserver</translation>
+    </message>
+</context>
+<context>
+    <name>ProtocolSheet</name>
+    <message>
+        <source>Part of the protocol</source>
+        <translation>Partie du protocole</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>About the numbers</source>
+        <translation>À propos des chiffres</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Sources</translation>
+    </message>
+    <message>
+        <source>Each figure with where it comes from. Where nobody has published one, it says so.</source>
+        <translation>Chaque chiffre avec sa provenance. Là où personne n’en a publié, c’est dit.</translation>
+    </message>
+</context>
+<context>
+    <name>Role</name>
+    <message>
+        <source>grower</source>
+        <translation>producteur</translation>
+    </message>
+    <message>
+        <source>agronomist</source>
+        <translation>agronome</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation>coordonnateur</translation>
+    </message>
+</context>
+<context>
+    <name>Routes</name>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Traps</source>
+        <translation>Pièges</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Année</translation>
+    </message>
+    <message>
+        <source>The store could not be opened</source>
+        <translation>Le registre n’a pas pu être ouvert</translation>
+    </message>
+    <message>
+        <source>Keep it aside and begin a new one</source>
+        <translation>Le mettre de côté et en commencer un nouveau</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Réessayer</translation>
+    </message>
+</context>
+<context>
+    <name>SampleSheet</name>
+    <message>
+        <source>Sample %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sent today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Named as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of %1, how many were the pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Named today: %1 the pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The moths found to be the pest are added to the count of their visit. The count as it was made stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That was a mistake: one step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History of its visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SampleState</name>
+    <message>
+        <source>kept</source>
+        <translation>conservé</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>envoyé</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>reçu</translation>
+    </message>
+    <message>
+        <source>named</source>
+        <translation>identifié</translation>
+    </message>
+</context>
+<context>
+    <name>Samples</name>
+    <message>
+        <source>Samples</source>
+        <translation>Échantillons</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be named</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Moths nobody was sure of in the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No samples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moths counted as “not sure” become a numbered sample when the visit is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SeasonChart</name>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>No counts yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch of the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emptied uncounted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no trap yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visits stand in the list beside the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SeasonText</name>
+    <message>
+        <source>flight hardly begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight about a quarter over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight about half over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight about three quarters over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight nearly over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight %1 to %2 % over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight not known yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no moths yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight rising</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight near its highest so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight past its highest so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 past trap seasons of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up on %1, after %2: it may have missed the first moths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost on %1, before %2: it missed the last moths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ended on %1, before %2: it missed the last moths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was never counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last counted on %1, before %2: the last moths are not in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No band: the protocol does not say when a season is whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No band: nobody noted the day of set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So there is no band: bands are for whole seasons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Was the trap emptied on %1? Until that is known the higher of the two counts stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer moths on %1 than at the visit before, though it was not emptied: the higher count stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least: the trap failed since it was last emptied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least: trap %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no counts yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moth in the whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths in the whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moth, part of the flight only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths, part of the flight only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moth so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season likely %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too early to say where the season may end (%1).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The likely range comes from %1. It knows nothing of this year’s weather.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bands are for whole seasons: none until the flight is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 moths or more in a whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 moths in a whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A heavy catch was estimated: %1 moths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not in the total: %1 that nobody has named yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Named samples are in the total.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap was moved on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nights not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emptied uncounted: those nights are lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not emptied: the next count holds these too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>estimated, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted %1, named samples add %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 not named yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one count over %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of 7 nights counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>derived: shared out by nights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least: the trap failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a question is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ServiceWhat</name>
+    <message>
+        <source>lure changed</source>
+        <translation>phéromone remplacée</translation>
+    </message>
+    <message>
+        <source>killing strip changed</source>
+        <translation>plaquette insecticide remplacée</translation>
+    </message>
+    <message>
+        <source>trap raised</source>
+        <translation>piège relevé</translation>
+    </message>
+    <message>
+        <source>trap moved</source>
+        <translation>piège déplacé</translation>
+    </message>
+</context>
+<context>
+    <name>Settings</name>
+    <message>
+        <source>Settings of this device</source>
+        <translation>Réglages de cet appareil</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Lumière</translation>
+    </message>
+    <message>
+        <source>as the device</source>
+        <translation>comme l’appareil</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>nuit</translation>
+    </message>
+    <message>
+        <source>Size of type</source>
+        <translation>Taille du texte</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>47 moths</source>
+        <translation>47 papillons</translation>
+    </message>
+    <message>
+        <source>This is how the screens read.</source>
+        <translation>Voici comment se lisent les écrans.</translation>
+    </message>
+    <message>
+        <source>Position from a file</source>
+        <translation>Position d’après un fichier</translation>
+    </message>
+    <message>
+        <source>An NMEA log in place of the receiver, for a device that has none. Empty: the receiver.</source>
+        <translation>Un journal NMEA à la place du récepteur, pour un appareil qui n’en a pas. Vide&#xa0;: le récepteur.</translation>
+    </message>
+    <message>
+        <source>Use this file</source>
+        <translation>Utiliser ce fichier</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Langue</translation>
+    </message>
+    <message>
+        <source>as the device: %1</source>
+        <translation>comme l’appareil&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Everything kept lies in</source>
+        <translation>Tout est conservé dans</translation>
+    </message>
+</context>
+<context>
+    <name>SetupOutlook</name>
+    <message>
+        <source>may be flying already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day of set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place</source>
+        <translation>l’emplacement</translation>
+    </message>
+    <message>
+        <source>the lure</source>
+        <translation>la phéromone</translation>
+    </message>
+    <message>
+        <source>the killing strip</source>
+        <translation>la plaquette insecticide</translation>
+    </message>
+    <message>
+        <source>the height of the entrance</source>
+        <translation>la hauteur de l’entrée</translation>
+    </message>
+    <message>
+        <source>First count</source>
+        <translation>Premier relevé</translation>
+    </message>
+    <message>
+        <source>First moths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traps come down</source>
+        <translation>Retrait des pièges</translation>
+    </message>
+    <message>
+        <source>Traps came down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside the season of %2. Is the day right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 on it is late to set up a trap: it will show part of the flight only, and the season gets no band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traps usually stand by %1. This one may show part of the flight only, and then the season gets no band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still to come: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SetupTrail</name>
+    <message>
+        <source>Who said yes to a trap here?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does it stand?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is around it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A clean trap with its own tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you open the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then the killing strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is the entrance above the canopy?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A last look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which field is it for?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conserver</translation>
+    </message>
+</context>
+<context>
+    <name>SprayedSheet</name>
+    <message>
+        <source>Sprayed since the last visit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A spray can lower the catch. Ask the landowner when you do not know.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re-entry time on its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>h</source>
+        <comment>hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StakePage</name>
+    <message>
+        <source>Height of the crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of the entrance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the crop grows, the trap shall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stay at this height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rise with the crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StakePicture</name>
+    <message>
+        <source>cm</source>
+        <comment>unit on the measuring rod</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Start</name>
+    <message>
+        <source>A season of traps</source>
+        <translation>Une saison de pièges</translation>
+    </message>
+    <message>
+        <source>Two names and you can set up a trap. Everything else is preset and can be changed later.</source>
+        <translation>Deux noms et vous pouvez installer un piège. Le reste est préréglé et se change plus tard.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
+    </message>
+    <message>
+        <source>Programme or region</source>
+        <translation>Programme ou région</translation>
+    </message>
+    <message>
+        <source>The group you count for, or your own farm.</source>
+        <translation>Le groupe pour lequel vous comptez, ou votre propre ferme.</translation>
+    </message>
+    <message>
+        <source>I am a</source>
+        <translation>Je suis</translation>
+    </message>
+    <message>
+        <source>grower</source>
+        <translation>producteur</translation>
+    </message>
+    <message>
+        <source>agronomist</source>
+        <translation>agronome</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation>coordonnateur</translation>
+    </message>
+    <message>
+        <source>Set the week and districts myself</source>
+        <translation>Choisir moi-même la semaine et les districts</translation>
+    </message>
+    <message>
+        <source>Preset: weeks from Monday to Sunday, counted on Monday, bertha armyworm, season %1</source>
+        <translation>Préréglé&#xa0;: semaines du lundi au dimanche, relevé le lundi, légionnaire bertha, saison %1</translation>
+    </message>
+    <message>
+        <source>Traps are counted on</source>
+        <translation>Les pièges sont relevés le</translation>
+    </message>
+    <message>
+        <source>The reporting week starts on</source>
+        <translation>La semaine de rapport commence le</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation>dimanche</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation>lundi</translation>
+    </message>
+    <message>
+        <source>Districts, separated by commas</source>
+        <translation>Districts, séparés par des virgules</translation>
+    </message>
+    <message>
+        <source>Begin the season</source>
+        <translation>Commencer la saison</translation>
+    </message>
+</context>
+<context>
+    <name>StepTrail</name>
+    <message>
+        <source>Step %1 of %2: %3</source>
+        <translation>Étape %1 sur %2&#xa0;: %3</translation>
+    </message>
+</context>
+<context>
+    <name>StopCard</name>
+    <message>
+        <source>Touch to hear why.</source>
+        <translation>Touchez pour savoir pourquoi.</translation>
+    </message>
+    <message>
+        <source>Its season</source>
+        <translation>Sa saison</translation>
+    </message>
+</context>
+<context>
+    <name>StripPage</name>
+    <message>
+        <source>The lure goes in first, so that gloves which held the strip never come near it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap cut open; the killing strip lies on the floor of the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The killing strip, on the floor of the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then take these gloves off. Fresh ones for anything after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The strip is not in after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on without the strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TabRow</name>
+    <message>
+        <source>Places</source>
+        <translation>Sections</translation>
+    </message>
+</context>
+<context>
+    <name>TallyKeys</name>
+    <message>
+        <source>%1: one less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: type the number</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Today</name>
+    <message>
+        <source>A new season: %1</source>
+        <translation>Une nouvelle saison&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The same people, week and protocols. Fields are new, since the crop rotates.</source>
+        <translation>Les mêmes personnes, semaine et protocoles. Les champs sont nouveaux, puisque la culture tourne.</translation>
+    </message>
+    <message>
+        <source>No trap yet</source>
+        <translation>Aucun piège encore</translation>
+    </message>
+    <message>
+        <source>Set one up, and what is due there stands here each week.</source>
+        <translation>Installez-en un&#xa0;: ce qu’il y a à faire s’affichera ici chaque semaine.</translation>
+    </message>
+    <message>
+        <source>A bucket trap</source>
+        <translation>Un piège-seau</translation>
+    </message>
+    <message>
+        <source>Later this week</source>
+        <translation>Plus tard cette semaine</translation>
+    </message>
+    <message>
+        <source>After that</source>
+        <translation>Ensuite</translation>
+    </message>
+    <message>
+        <source>Begin %1</source>
+        <translation>Commencer %1</translation>
+    </message>
+    <message>
+        <source>Set up the first trap</source>
+        <translation>Installer le premier piège</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>demain</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <extracomment>&quot;in 11 days&quot;</extracomment>
+        <translation>dans %1</translation>
+    </message>
+    <message>
+        <source>Count now</source>
+        <translation>Faire le relevé</translation>
+    </message>
+    <message>
+        <source>See to the trap</source>
+        <translation>S’occuper du piège</translation>
+    </message>
+    <message>
+        <source>Season of the trap</source>
+        <translation>Saison du piège</translation>
+    </message>
+    <message>
+        <source>%1, larvae</source>
+        <translation>%1, larves</translation>
+    </message>
+    <message>
+        <source>lent to %1: %2</source>
+        <extracomment>a person&apos;s name, then what is due at a trap lent to that person</extracomment>
+        <translation>prêté à %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Nothing due today</source>
+        <translation>Rien à faire aujourd’hui</translation>
+    </message>
+    <message>
+        <source>One stop today</source>
+        <translation>Un arrêt aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Two stops today</source>
+        <translation>Deux arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Three stops today</source>
+        <translation>Trois arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Four stops today</source>
+        <translation>Quatre arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Five stops today</source>
+        <translation>Cinq arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Six stops today</source>
+        <translation>Six arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Seven stops today</source>
+        <translation>Sept arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Eight stops today</source>
+        <translation>Huit arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Nine stops today</source>
+        <translation>Neuf arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Ten stops today</source>
+        <translation>Dix arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1 stops today</source>
+        <translation>%1 arrêts aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Go on with a half-entered set-up</source>
+        <translation>Reprendre une installation commencée</translation>
+    </message>
+    <message>
+        <source>Go on with a half-entered correction</source>
+        <translation>Reprendre une correction commencée</translation>
+    </message>
+    <message>
+        <source>Go on with a half-entered visit</source>
+        <translation>Reprendre une visite commencée</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>One more stop is in the list of traps.</source>
+        <translation>Un autre arrêt est dans la liste des pièges.</translation>
+    </message>
+    <message>
+        <source>%1 more stops are in the list of traps.</source>
+        <translation>%1 autres arrêts sont dans la liste des pièges.</translation>
+    </message>
+    <message>
+        <source>every count is in</source>
+        <translation>tous les relevés sont faits</translation>
+    </message>
+    <message>
+        <source>one count still to come</source>
+        <translation>un relevé encore attendu</translation>
+    </message>
+    <message>
+        <source>%1 counts still to come</source>
+        <translation>%1 relevés encore attendus</translation>
+    </message>
+    <message>
+        <source>one visit this season</source>
+        <translation>une visite cette saison</translation>
+    </message>
+    <message>
+        <source>%1 visits this season</source>
+        <translation>%1 visites cette saison</translation>
+    </message>
+    <message>
+        <source>All on this device: %1.</source>
+        <translation>Tout est sur cet appareil&#xa0;: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>Tool</name>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>%1 in a whole season of one trap: %2 (band %3 of %4, %5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the protocol %1 %2 for the trap type %3. Source: %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is sound: %2 changes, all readable and without a gap, and the tables are what they come to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not sound. Keep a copy of it as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file itself is damaged: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes in the log that cannot be read: %1 of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes missing from the log: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tables differ from what the log comes to. Nothing in the log is lost; the tables have to be folded again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invented district, with everybody and everything in it, as on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept in %1: %2 traps and %3 visits over %4 seasons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This device is the grower&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the next six days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or higher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bands are for whole seasons, by the protocol %1 %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season %1, as on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>district</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>capture</translation>
+    </message>
+    <message>
+        <source>of what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>%1. See %2 --help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Trap</name>
+    <message>
+        <source>trap without a tag</source>
+        <translation>piège sans étiquette</translation>
+    </message>
+</context>
+<context>
+    <name>TrapPage</name>
+    <message>
+        <source>Tag, as written on the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It catches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of a pair? Both counts are kept, never summed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap is clean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Old catch, old lure and litter are out of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write on it, in pencil or paint</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrapSeason</name>
+    <message>
+        <source>Part of the flight only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the season as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No counts yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pair of traps: two counts, never added together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Life of this trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raised, lure and strip, moved, lent, ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count now</source>
+        <translation>Faire le relevé</translation>
+    </message>
+    <message>
+        <source>Take the trap down</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrapSetup</name>
+    <message>
+        <source>Another trap at this field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, keep it so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrapState</name>
+    <message>
+        <source>fine</source>
+        <translation>en bon état</translation>
+    </message>
+    <message>
+        <source>fallen</source>
+        <translation>tombé</translation>
+    </message>
+    <message>
+        <source>flooded</source>
+        <translation>inondé</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>endommagé</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>disparu</translation>
+    </message>
+    <message>
+        <source>lure gone</source>
+        <translation>phéromone absente</translation>
+    </message>
+</context>
+<context>
+    <name>Traps</name>
+    <message>
+        <source>Traps</source>
+        <translation>Pièges</translation>
+    </message>
+    <message>
+        <source>Traps of %1</source>
+        <translation>Pièges de %1</translation>
+    </message>
+    <message>
+        <source>Find a trap</source>
+        <translation>Trouver un piège</translation>
+    </message>
+    <message>
+        <source>Sorted by</source>
+        <translation>Trié par</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <extracomment>what a list of traps is sorted by</extracomment>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>plus proche</translation>
+    </message>
+    <message>
+        <source>catch</source>
+        <translation>capture</translation>
+    </message>
+    <message>
+        <source>No trap yet</source>
+        <translation>Aucun piège encore</translation>
+    </message>
+    <message>
+        <source>Each trap stands here with its catch so far.</source>
+        <translation>Chaque piège figure ici avec sa capture jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>No trap of that name</source>
+        <translation>Aucun piège de ce nom</translation>
+    </message>
+    <message>
+        <source>Sites, fields and tags are searched.</source>
+        <translation>La recherche porte sur les sites, les champs et les étiquettes.</translation>
+    </message>
+    <message>
+        <source>Set up a trap</source>
+        <translation>Installer un piège</translation>
+    </message>
+    <message>
+        <source>%1 moths in all</source>
+        <extracomment>moths of a season that is over, respectively that goes on</extracomment>
+        <translation>%1 papillons en tout</translation>
+    </message>
+    <message>
+        <source>%1 moths so far</source>
+        <translation>%1 papillons jusqu’ici</translation>
+    </message>
+    <message>
+        <source>counted %1</source>
+        <translation>relevé le %1</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation>aucun relevé encore</translation>
+    </message>
+    <message>
+        <source>set up %1</source>
+        <translation>installé le %1</translation>
+    </message>
+    <message>
+        <source>ended %1</source>
+        <translation>retiré le %1</translation>
+    </message>
+    <message>
+        <source>lent to %1</source>
+        <translation>prêté à %1</translation>
+    </message>
+    <message>
+        <source>%1 since it was emptied</source>
+        <translation>%1 depuis le dernier vidage</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation>Terminés</translation>
+    </message>
+</context>
+<context>
+    <name>ValueWords</name>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 universal time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitCount</name>
+    <message>
+        <source>%1 counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tap anywhere here, or a key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moth guide: the marks to look for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other: could not count, a heavy catch, start over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip the catch into a tray, standing upwind. Gloves off before you touch the phone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: look at the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: look it over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zero is a count: the trap worked, and the pest was not in it. It is not the same as a trap that could not be counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, none: keep it as zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on counting</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitDone</name>
+    <message>
+        <source>It is right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number on the bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bag the moths nobody is sure of, write this number on the bag in pencil, and freeze it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is it right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is right: keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitFrame</name>
+    <message>
+        <source>Count</source>
+        <translation>Relevé</translation>
+    </message>
+    <message>
+        <source>Trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitKept</name>
+    <message>
+        <source>See the season of this trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See its samples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something is wrong: correct it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitLure</name>
+    <message>
+        <source>Are lure and strip there, and no moth alive?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is the lure there?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No, or I changed something</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I emptied the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sprayed since the last visit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: look it over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes: lure and strip there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes: the lure is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitOtherSheet</name>
+    <message>
+        <source>Other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A heavy catch: count a part of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start over: back to what is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start this visit over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to counting</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitPhoto</name>
+    <message>
+        <source>The photograph of this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the photograph out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photograph of this visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitTrap</name>
+    <message>
+        <source>Flowering is over: the crop grows no taller, so heights are not asked any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Canopy now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was %1. Change it, or say that it still is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entrance of the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flowering is over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then heights are not asked any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How was the trap?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: lure and strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitWords</name>
+    <message>
+        <source>%1 to the north</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the north-east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the south-east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the south</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the south-west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the north-west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 jour</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jour|%1 jours</translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another visit to this trap lies only %1 away, and it emptied the trap. Are these other moths?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another visit to this trap lies only %1 away, and it did not empty the trap. Does this count hold those moths as well?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set up today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>already emptied today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set up %1 ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last emptied %1 ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One count over %1: the total stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight likely over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flight not over yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day lies %1 ahead. Is it the day of the visit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day lies %1 before the trap was set up. Is it the day of the visit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day lies %1 after the trap was taken down. Is it the day of the visit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap was last emptied %1 ago by the records. Did nobody empty it since?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is far above the largest other catch of this trap, %2. Is it right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in one bucket is very many. Is it right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1, likely %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole catch was counted: this is no estimate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The range assumes that moths clump twice as much as perfect mixing would leave them. Three parts or more show how much they really do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The range comes from how much the parts differ.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The re-entry time of the label is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay out until the end of %1: the day of spraying and the label&apos;s %2 h.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay out until %1, %2: the day of spraying and the label&apos;s %3 h.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Way</name>
+    <message>
+        <source>north</source>
+        <extracomment>one of the eight points of the compass, as in &quot;3.4 km to the north&quot;</extracomment>
+        <translation>nord</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>nord-est</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>est</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sud-est</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sud</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>sud-ouest</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>ouest</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>nord-ouest</translation>
+    </message>
+    <message>
+        <source>You are %1 away.</source>
+        <translation>Vous êtes à %1.</translation>
+    </message>
+    <message>
+        <source>%1 to the %2.</source>
+        <extracomment>a distance and a point of the compass</extracomment>
+        <translation>%1, direction %2.</translation>
+    </message>
+</context>
+<context>
+    <name>WhichTrap</name>
+    <message>
+        <source>Which trap is it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count a trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You stand %1. Nearest first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no position yet: choose by name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These traps stand too close together for the position to tell. Look at the tag on the trap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trap is out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up a trap first; then it can be counted here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WithdrawSheet</name>
+    <message>
+        <source>Withdraw it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For example: typed at the wrong trap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Year</name>
+    <message>
+        <source>Season %1</source>
+        <translation>Saison %1</translation>
+    </message>
+    <message>
+        <source>This season is not begun yet. People, week and protocols come along; fields are new.</source>
+        <translation>Cette saison n’est pas encore commencée. Personnes, semaine et protocoles suivent&#xa0;; les champs sont nouveaux.</translation>
+    </message>
+    <message>
+        <source>Change programme, week or name</source>
+        <translation>Modifier le programme, la semaine ou le nom</translation>
+    </message>
+    <message>
+        <source>Protocols in use</source>
+        <translation>Protocoles utilisés</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Calendar file</source>
+        <translation>Fichier de calendrier</translation>
+    </message>
+    <message>
+        <source>Count days and what else is to come</source>
+        <translation>Jours de relevé et autres échéances</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Échantillons</translation>
+    </message>
+    <message>
+        <source>Moths that are to be named</source>
+        <translation>Papillons à identifier</translation>
+    </message>
+    <message>
+        <source>Settings of this device</source>
+        <translation>Réglages de cet appareil</translation>
+    </message>
+    <message>
+        <source>Light, size of type, position</source>
+        <translation>Lumière, taille du texte, position</translation>
+    </message>
+    <message>
+        <source>Begin %1 with the same people</source>
+        <translation>Commencer %1 avec les mêmes personnes</translation>
+    </message>
+    <message>
+        <source>Begin %1?</source>
+        <translation>Commencer %1&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Week, districts, protocols and people stay as they are. Traps do not come along: next year&apos;s fields are others.</source>
+        <translation>Semaine, districts, protocoles et personnes restent. Les pièges ne suivent pas&#xa0;: les champs de l’an prochain sont autres.</translation>
+    </message>
+    <message>
+        <source>Begin %1</source>
+        <translation>Commencer %1</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Pas encore</translation>
+    </message>
+</context>
+<context>
+    <name>YesPage</name>
+    <message>
+        <source>Who said yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is my own land</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gate, dog, way in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a yes the trap can be set up, but nobody can see later that the landowner agreed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::CalendarViewModel</name>
+    <message>
+        <source>One entry, in %1.</source>
+        <translation>Une entrée, dans %1.</translation>
+    </message>
+    <message>
+        <source>%1 entries, in %2.</source>
+        <translation>%1 entrées, dans %2.</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::HeavyCatchViewModel</name>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::HistoryViewModel</name>
+    <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <comment>day and time of a change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lent to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>field and value</comment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3</source>
+        <extracomment>field, value before, value after</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody not known here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrected it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let it stand again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrew it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its visits go out of every list and sum with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its traps keep standing on their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its moths go out of the total. It stays listed, and you can let it stand again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays in the history, and you can let it stand again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::LifeViewModel</name>
+    <message>
+        <source>Life of a trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdrawn: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ended on %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ended on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lent to %1 until %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put on fresh gloves afterwards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entrance %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canopy %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canopy not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has measured the canopy here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Canopy last measured on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The crop stands at or over the entrance: set it higher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 At its last pace it reaches this height about %2: an estimate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody noted where it stood before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from where it stood</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::PlaceViewModel</name>
+    <message>
+        <source>one fix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fixes averaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
+    </message>
+    <message>
+        <source>typed in</source>
+        <translation>saisi</translation>
+    </message>
+    <message>
+        <source>%1 fixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::ProtocolViewModel</name>
+    <message>
+        <source>%1 · protocol %2</source>
+        <translation>%1 · protocole %2</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SampleList</name>
+    <message>
+        <source>%1 of %2 the pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SamplesViewModel</name>
+    <message>
+        <source>to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SeasonViewModel</name>
+    <message>
+        <source>Day not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrawn: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season of a trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ended %1</source>
+        <translation>retiré le %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Look for larvae about %n days after the peak.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Highest catch about %1: look for larvae from about %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No band: nobody has published bands for this type of trap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or higher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By protocol version %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By protocol version %1; the trap was set up by version %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SetupAround</name>
+    <message>
+        <source>Trap %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trap %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is too close.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is too far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SetupSite</name>
+    <message>
+        <source>no trap stands here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trap %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No field of this season is called that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more: type a part of the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the field, or enter a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who said yes? The way in is kept with the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day lies ahead. A yes was said today or before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SetupStake</name>
+    <message>
+        <source>entrance %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canopy %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap on its stake over the crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop reaches the entrance already. Set the trap higher, so that moths find it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop hides the entrance. Set the trap higher, so that moths find it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the last heights here the crop reaches the entrance about %1. This is an estimate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the crop will reach the entrance is not known yet: the height at the next visit tells how fast it grows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SetupTrap</name>
+    <message>
+        <source>No, it stands alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with trap %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A trap %1 stands already at %2. Two traps of one tag are easily mixed up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1
+%2
+trap %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This lure expired %1 ago. It may draw fewer moths: use a fresh one if you can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jour|%1 jours</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SetupViewModel</name>
+    <message>
+        <source>The season of %1 has not begun yet. Begin it first, then set up its traps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This device does not know yet whose it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day of set-up lies ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has not come yet. Counts start from the day of set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another year?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up a trap</source>
+        <translation>Installer un piège</translation>
+    </message>
+    <message>
+        <source>%1 · trap %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: the landowner’s yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: the place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on without the yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: what stands around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use these coordinates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use this place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on without a place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: the lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: the stake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lure is in its basket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: the killing strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The strip is in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on without the strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: a last look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See its season</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::VisitCountViewModel</name>
+    <message>
+        <source>moths of other kinds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths nobody is sure of: bag them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bees in the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no %1 moth counted yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 moths in the bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sample, numbered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when the visit is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so far %1 → %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more moth of another kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more moth nobody is sure of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more bee</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more %1 moth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimated %1: likely %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None caught?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No %1 moth among them?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1. No number is kept for these nights, and the season is “at least”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No number is kept: %1. That is neither zero nor a missed week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::VisitDoneViewModel</name>
+    <message>
+        <source>Could not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No moths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 over %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other kinds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longer than a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Canopy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entrance set to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flowering</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New lure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Killing strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moths alive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes: the strip is spent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bucket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not emptied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sprayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another bag of this trap bears this number already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::VisitLureViewModel</name>
+    <message>
+        <source>This lure expired on %1. Use a fresh one if you have it; the record keeps what was put in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next count begins from nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These moths stay in the bucket: the next count holds them as well, and they are not added twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not sprayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap if it was, or if you know that it was not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sprayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sprayed with %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::VisitTrapViewModel</name>
+    <message>
+        <source>%1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entrance %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canopy %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canopy was %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No height is known yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jour|%1 jours</translation>
+    </message>
+    <message>
+        <source>It has not grown in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands %1 lower than %2 before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It grew %1 in %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop stands at the entrance: raise it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop stands at the entrance; this trap keeps its height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At that pace it reaches the entrance about %1 (estimate): raise it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At that pace it reaches the entrance about %1 (estimate).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Little air is left over the crop: raise it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raised by %1, and logged so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I raised it to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as high as the stake goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap may have lost moths: the season so far is “at least”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap may have lost moths, so this count is “at least”, and the moths a night leave these nights out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::VisitViewModel</name>
+    <message>
+        <source>Correcting the visit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correcting a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: corrected on this phone. What stood there before is in its history.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: kept on this phone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write %1 on the bag in pencil, then freeze it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last count and take down: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next count: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::YearViewModel</name>
+    <message>
+        <source>The week begins on</source>
+        <translation>La semaine commence le</translation>
+    </message>
+    <message>
+        <source>Traps are counted on</source>
+        <translation>Relevé des pièges le</translation>
+    </message>
+    <message>
+        <source>Grace before and after</source>
+        <translation>Tolérance avant et après</translation>
+    </message>
+    <message>
+        <source>Report by</source>
+        <translation>À transmettre d’ici</translation>
+    </message>
+    <message>
+        <source>Districts</source>
+        <translation>Districts</translation>
+    </message>
+    <message>
+        <source>protocol %1 · cautions, figures, sources</source>
+        <translation>protocole %1 · précautions, chiffres, sources</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <extracomment>after one&apos;s own name and role in the list of people</extracomment>
+        <translation>vous</translation>
+    </message>
+    <message>
+        <source>%1, you</source>
+        <translation>%1, vous</translation>
+    </message>
+    <message>
+        <source>%1 is ready: it opens on 1 January.</source>
+        <translation>%1 est prête&#xa0;: elle s’ouvre le 1er janvier.</translation>
+    </message>
+</context>
+</TS>
