@@ -30,6 +30,14 @@ ColumnLayout {
         return words.split(Qt.locale().groupSeparator).join("");
     }
 
+    // A value from outside replaces what stands in the box, unless it is only the echo of what is being typed.
+    function follow(): void {
+        if (root.isEcho(box.text.trim()))
+            return;
+        box.text = root.wanted;
+        root.complaint = "";
+    }
+
     function takeFocus(): void {
         box.takeFocus();
     }
@@ -86,13 +94,8 @@ ColumnLayout {
     }
 
     spacing: Theme.gapTiny
-    // A value from outside replaces what stands in the box, unless it only echoes what is being typed.
-    onWantedChanged: {
-        if (root.isEcho(box.text.trim()))
-            return;
-        box.text = root.wanted;
-        root.complaint = "";
-    }
+    // Later, because `known` and `value` come one after the other.
+    onWantedChanged: Qt.callLater(root.follow)
     Component.onCompleted: box.text = root.wanted
 
     FieldLabel {

@@ -9,10 +9,8 @@ TestCase {
 
     property World world
     property string trap
-    property var main
-    readonly property Item page: story.main.contentItem
-    readonly property Item step: story.find("step").item
-    readonly property var visit: story.find("pages").currentItem.model
+    property var main: null
+    readonly property Item page: story.main ? story.main.contentItem : null
 
     readonly property Component worldType: Component {
         World {}
@@ -38,10 +36,30 @@ TestCase {
         waitForRendering(story.page);
     }
 
+    // The page of the step that is shown, and the view model of the visit.
+    function step(): Item {
+        const loader = findChild(story.page, "step");
+        return loader ? loader.item : story.pageOnTop();
+    }
+
+    function visit(): var {
+        return story.pageOnTop().model;
+    }
+
+    function pageOnTop(): Item {
+        return findChild(story.page, "pages").currentItem;
+    }
+
     function find(name: string): Item {
-        const found = findChild(story.page, name);
+        // The place beside or under the page may have a thing of the same name.
+        const found = findChild(story.step(), name) || findChild(story.page, name);
         verify(found, name);
         return found;
+    }
+
+    // What has just appeared takes its place with the next picture.
+    function settle() {
+        waitForRendering(story.page, 60);
     }
 
     function within(owner: string, name: string): Item {
@@ -55,6 +73,7 @@ TestCase {
         const popup = findChild(story.main, sheet);
         verify(popup, sheet);
         tryVerify(() => popup.opened, 2000, sheet + " is open");
+        story.settle();
         const found = findChild(popup.contentItem, name);
         verify(found, sheet + " " + name);
         return found;
@@ -66,8 +85,9 @@ TestCase {
 
     // Brings a thing under the finger, as a person scrolls, and taps it.
     function tapItem(item) {
-        if (story.step && "reveal" in story.step)
-            story.step.reveal(item);
+        story.settle();
+        if ("reveal" in story.step())
+            story.step().reveal(item);
         verify(item.visible, item.objectName + " is seen");
         mouseClick(item);
     }
@@ -109,14 +129,14 @@ TestCase {
 
     function next(expected: string) {
         mouseClick(story.find("next"));
-        compare(story.visit.step, expected);
+        compare(story.visit().step, expected);
         waitForRendering(story.page);
     }
 
     function keep(): string {
         mouseClick(story.find("keep"));
-        tryCompare(story.visit, "step", "kept");
-        return story.visit.visitId;
+        tryCompare(story.visit(), "step", "kept");
+        return story.visit().visitId;
     }
 
     // From the count to kept with one tap a step.
@@ -128,7 +148,7 @@ TestCase {
     }
 
     function kept(id: string, field: string): var {
-        return story.world.fieldOf("visit", id, field);
+        return story.world.fieldOf(id, field);
     }
 
     function count(moths: int) {
