@@ -91,5 +91,7 @@ FocusScope {
         preventStealing: true
         onPressed: root.forceActiveFocus(Qt.MouseFocusReason)
         onClicked: root.stepped(1)
+        // The second of two quick touches comes as this, and must count like any other.
+        onDoubleClicked: root.stepped(1)
     }
 }

@@ -57,6 +57,23 @@ Item {
             return part;
         }
 
+        function test_quickTouchesAllCount() {
+            const part = make(pad, "stepped");
+            for (let i = 0; i < 25; ++i) {
+                const touch = touchEvent(part);
+                touch.press(0, part, 100, 100).commit();
+                touch.release(0, part, 100, 100).commit();
+            }
+            compare(spy.count, 25);
+        }
+
+        function test_quickClicksAllCount() {
+            const part = make(pad, "stepped");
+            for (let i = 0; i < 5; ++i)
+                mouseDoubleClickSequence(part, 100, 100);
+            compare(spy.count, 10);
+        }
+
         function cleanup() {
             spy.target = null;
         }

@@ -147,8 +147,7 @@ QString VisitTrapViewModel::growthWords() const
     const QString days = gone.value() == 1 ? tr("a day") : tr("%1 days").arg(text::number(gone.value()));
     if (grown.value() == 0) return tr("It has not grown in %1.").arg(days);
     if (grown.value() < 0)
-        return tr("It stands %1 lower than %2 before.")
-            .arg(text::height(Millimetres{-grown.value()}), days);
+        return tr("It stands %1 lower than %2 before.").arg(text::height(Millimetres{-grown.value()}), days);
     return tr("It grew %1 in %2.").arg(text::height(grown), days);
 }
 

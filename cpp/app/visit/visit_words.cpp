@@ -188,9 +188,11 @@ QString reentryWords(const Visit& visit, const Moment& now)
     const auto day = std::chrono::floor<std::chrono::days>(until);
     const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(until - day).count();
     if (minutes == 0)
-        return say(QT_TRANSLATE_NOOP("VisitWords", "Stay out until the end of %1: the day of spraying and the label's %2 h."))
+        return say(QT_TRANSLATE_NOOP("VisitWords",
+                       "Stay out until the end of %1: the day of spraying and the label's %2 h."))
             .arg(text::day(day - std::chrono::days{1}), text::number(*visit.reentryHours));
-    return say(QT_TRANSLATE_NOOP("VisitWords", "Stay out until %1, %2: the day of spraying and the label's %3 h."))
+    return say(
+        QT_TRANSLATE_NOOP("VisitWords", "Stay out until %1, %2: the day of spraying and the label's %3 h."))
         .arg(text::day(day), text::timeOfDay(static_cast<int>(minutes)), text::number(*visit.reentryHours));
 }
 
