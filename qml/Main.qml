@@ -38,6 +38,17 @@ ApplicationWindow {
             pages.clear();
     }
 
+    // What the back key of a phone does: a page first, then back to the day, and only then out of the app.
+    function stepBack(): bool {
+        if (pages.depth > 0)
+            root.back();
+        else if (root.isOpen && root.place !== "today")
+            root.goTo("today");
+        else
+            return false;
+        return true;
+    }
+
     function goTo(key: string): void {
         pages.clear();
         root.place = key;
@@ -53,11 +64,8 @@ ApplicationWindow {
     font.family: Theme.family
 
     onClosing: close => {
-        // The back key of a phone leaves a page before it leaves the app.
-        if (Qt.platform.os === "android" && pages.depth > 0) {
-            close.accepted = false;
-            root.back();
-        }
+        if (Qt.platform.os === "android")
+            close.accepted = !root.stepBack();
     }
 
     Binding {

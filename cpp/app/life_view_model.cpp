@@ -151,6 +151,7 @@ void LifeViewModel::keep()
     auto edits = m_form.edits(m_records, session().clock().now(), session().newId());
     if (!edits) return tell(edits.error());
     keepEdits(std::move(*edits), [this] {
+        refresh(); // before the overview comes, so that nothing on it moves under a finger
         m_form.begin({}, session().clock().today());
         Q_EMIT m_form.edited();
         Q_EMIT finished();

@@ -12,10 +12,9 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Calendar", words);
-}
+struct CalendarWords {
+    Q_DECLARE_TR_FUNCTIONS(CalendarWords)
+};
 
 std::string utf8(const QString& text)
 {
@@ -55,9 +54,9 @@ formats::CalendarEvent eventOf(const CalendarEntry& entry, const Plan& plan)
     const QString name = text::dueName(entry.what);
     formats::CalendarEvent event{
         .uid = uidOf(entry), .when = formats::WholeDays{entry.first, entry.last}, .summary = {}};
-    event.summary = titles.size() == 1 ? utf8(said("%1: %2").arg(name, titles.front()))
+    event.summary = titles.size() == 1 ? utf8(CalendarWords::tr("%1: %2").arg(name, titles.front()))
                                        //: a task and a number of traps: "Count: 3 traps"
-                                       : utf8(said("%1: %2 traps").arg(name).arg(titles.size()));
+                                       : utf8(CalendarWords::tr("%1: %2 traps").arg(name).arg(titles.size()));
     event.description = utf8(titles.join(QLatin1Char('\n')));
     // A whole day begins at midnight: the evening lies after its start.
     if (entry.alarm) event.alarm = formats::CalendarAlarm{-*entry.alarm, event.summary};

@@ -18,10 +18,9 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Today", words);
-}
+struct TodayWords {
+    Q_DECLARE_TR_FUNCTIONS(Today)
+};
 
 bool isOnlyScouting(const Stop& stop)
 {
@@ -50,27 +49,27 @@ void nameDay(TodayRow& row, LocalDay day, LocalDay today)
     const auto ahead = day - today;
     if (ahead.count() <= 0) return;
     if (ahead.count() == 1) {
-        row.right = row.spokenRight = said("tomorrow");
+        row.right = row.spokenRight = TodayWords::tr("tomorrow");
     } else if (ahead < weekAhead) {
         row.right = QLocale().standaloneDayName(toQDate(day).dayOfWeek(), QLocale::ShortFormat);
         row.spokenRight = text::day(day);
     } else {
         row.right = text::days(ahead);
         //: "in 11 days"
-        row.spokenRight = said("in %1").arg(row.right);
+        row.spokenRight = TodayWords::tr("in %1").arg(row.right);
     }
 }
 
 void nameAct(TodayRow& row, const Stop& stop, LocalDay today)
 {
     if (stop.has(DueWhat::Count, today)) {
-        row.actText = said("Count now");
+        row.actText = TodayWords::tr("Count now");
         row.actRoute = QStringLiteral("visit");
     } else if (stop.isDue(today)) {
-        row.actText = said("See to the trap");
+        row.actText = TodayWords::tr("See to the trap");
         row.actRoute = QStringLiteral("life");
     } else {
-        row.actText = said("Season of the trap");
+        row.actText = TodayWords::tr("Season of the trap");
         row.actRoute = QStringLiteral("season");
     }
 }
@@ -83,11 +82,11 @@ TodayRow rowOf(const Stop& stop, LocalDay today)
     row.trap = QString::fromStdString(formatUuid(stop.trap));
     row.isDue = stop.isDue(today);
     row.title = stop.title;
-    if (isOnlyScouting(stop) && !stop.site.isEmpty()) row.title = said("%1, larvae").arg(stop.site);
+    if (isOnlyScouting(stop) && !stop.site.isEmpty()) row.title = TodayWords::tr("%1, larvae").arg(stop.site);
     row.line = text::dueLine(stop.items, today);
     row.alsoLine = text::dueLine(std::span(stop.items).subspan(1), today);
     //: a person's name, then what is due at a trap lent to that person
-    if (!stop.lentTo.isEmpty()) row.line = said("lent to %1: %2").arg(stop.lentTo, row.line);
+    if (!stop.lentTo.isEmpty()) row.line = TodayWords::tr("lent to %1: %2").arg(stop.lentTo, row.line);
     QStringList reasons;
     for (const DueItem& item : stop.items) reasons << text::dueReason(item, today);
     row.reasons = reasons.join(QLatin1Char('\n'));
@@ -107,8 +106,8 @@ QString headingOf(std::size_t stops)
         QT_TRANSLATE_NOOP("Today", "Five stops today"), QT_TRANSLATE_NOOP("Today", "Six stops today"),
         QT_TRANSLATE_NOOP("Today", "Seven stops today"), QT_TRANSLATE_NOOP("Today", "Eight stops today"),
         QT_TRANSLATE_NOOP("Today", "Nine stops today"), QT_TRANSLATE_NOOP("Today", "Ten stops today")};
-    if (stops < words.size()) return said(words[stops]);
-    return said("%1 stops today").arg(QLocale().toString(static_cast<qulonglong>(stops)));
+    if (stops < words.size()) return TodayWords::tr(words[stops]);
+    return TodayWords::tr("%1 stops today").arg(QLocale().toString(static_cast<qulonglong>(stops)));
 }
 
 } // namespace duskrow::app

@@ -22,20 +22,19 @@ constexpr std::size_t mostLater = 20;
 // Distances are told again after a few steps, not at every reading: a list must not shuffle under a finger.
 constexpr Metres strideForNewOrder{25.0};
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Today", words);
-}
+struct TodayWords {
+    Q_DECLARE_TR_FUNCTIONS(Today)
+};
 
 Row rowOfDraft(const OpenDraft& draft)
 {
     Row row{.key = draft.key};
     if (draft.route == QLatin1String("setup"))
-        row.title = said("Go on with a half-entered set-up");
+        row.title = TodayWords::tr("Go on with a half-entered set-up");
     else if (draft.subject.startsWith(QLatin1String("edit:")))
-        row.title = said("Go on with a half-entered correction");
+        row.title = TodayWords::tr("Go on with a half-entered correction");
     else
-        row.title = said("Go on with a half-entered visit");
+        row.title = TodayWords::tr("Go on with a half-entered visit");
     row.detail = draft.title;
     row.route = draft.route;
     row.subject = draft.subject;
@@ -44,7 +43,8 @@ Row rowOfDraft(const OpenDraft& draft)
 
 QString counted(const char* one, const char* many, std::size_t count)
 {
-    return count == 1 ? said(one) : said(many).arg(QLocale().toString(static_cast<qulonglong>(count)));
+    return count == 1 ? TodayWords::tr(one)
+                      : TodayWords::tr(many).arg(QLocale().toString(static_cast<qulonglong>(count)));
 }
 
 } // namespace
@@ -175,7 +175,7 @@ void TodayViewModel::listenToPosition()
 
 QString TodayViewModel::heading() const
 {
-    return hasTraps() ? headingOf(m_dueStops) : said("Today");
+    return hasTraps() ? headingOf(m_dueStops) : TodayWords::tr("Today");
 }
 
 QString TodayViewModel::date() const
@@ -205,7 +205,7 @@ QString TodayViewModel::reportTitle() const
 
 QString TodayViewModel::reportLine() const
 {
-    if (m_found.countsToReport == 0) return said("every count is in");
+    if (m_found.countsToReport == 0) return TodayWords::tr("every count is in");
     return counted(QT_TRANSLATE_NOOP("Today", "one count still to come"),
         QT_TRANSLATE_NOOP("Today", "%1 counts still to come"), m_found.countsToReport);
 }
@@ -215,7 +215,7 @@ QString TodayViewModel::keptLine() const
     if (m_found.traps == 0) return {};
     const QString visits = counted(QT_TRANSLATE_NOOP("Today", "one visit this season"),
         QT_TRANSLATE_NOOP("Today", "%1 visits this season"), m_found.visits);
-    return said("All on this device: %1.").arg(visits);
+    return TodayWords::tr("All on this device: %1.").arg(visits);
 }
 
 } // namespace duskrow::app

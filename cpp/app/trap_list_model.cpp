@@ -19,10 +19,9 @@ namespace {
 
 enum Role { Trap = Qt::UserRole + 1, Title, Line, Aside, SpokenAside, Group };
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Traps", words);
-}
+struct TrapsWords {
+    Q_DECLARE_TR_FUNCTIONS(Traps)
+};
 
 QString lineOf(const TrapFound& trap)
 {
@@ -30,14 +29,17 @@ QString lineOf(const TrapFound& trap)
     if (trap.lastCount) {
         const QString sum = trap.isAtLeast ? text::atLeast(trap.soFar) : text::number(trap.soFar.value());
         //: moths of a season that is over, respectively that goes on
-        parts << (trap.isEnded ? said("%1 moths in all") : said("%1 moths so far")).arg(sum);
-        if (!trap.isEnded) parts << said("counted %1").arg(text::shortDay(*trap.lastCount));
+        parts << (trap.isEnded ? TrapsWords::tr("%1 moths in all") : TrapsWords::tr("%1 moths so far"))
+                     .arg(sum);
+        if (!trap.isEnded) parts << TrapsWords::tr("counted %1").arg(text::shortDay(*trap.lastCount));
     } else {
-        parts << said("not counted yet");
-        if (trap.setDay) parts << said("set up %1").arg(text::shortDay(*trap.setDay));
+        parts << TrapsWords::tr("not counted yet");
+        if (trap.setDay) parts << TrapsWords::tr("set up %1").arg(text::shortDay(*trap.setDay));
     }
-    if (trap.isEnded && trap.endDay) parts << said("ended %1").arg(text::shortDay(*trap.endDay));
-    if (!trap.lentTo.isEmpty()) parts << said("lent to %1").arg(trap.lentTo);
+    if (trap.isEnded && trap.endDay) parts << TrapsWords::tr("ended %1").arg(text::shortDay(*trap.endDay));
+    if (!trap.lentTo.isEmpty()) parts << TrapsWords::tr("lent to %1").arg(trap.lentTo);
+    // A part keeps together where the line breaks.
+    for (QString& part : parts) part.replace(QLatin1Char(' '), QChar::Nbsp);
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -52,7 +54,8 @@ QString spokenAsideOf(const TrapFound& trap)
 {
     if (trap.isEnded) return {};
     if (trap.way) return text::wayThere(*trap.way);
-    return trap.nights ? said("%1 since it was emptied").arg(text::nights(*trap.nights)) : QString();
+    return trap.nights ? TrapsWords::tr("%1 since it was emptied").arg(text::nights(*trap.nights))
+                       : QString();
 }
 
 std::optional<LocalDay> lastCountOf(const TrapFacts& facts)
@@ -176,7 +179,7 @@ QVariant TrapListModel::data(const QModelIndex& index, int role) const
     case SpokenAside:
         return spokenAsideOf(trap);
     case Group:
-        return trap.isEnded ? said("Ended") : QString();
+        return trap.isEnded ? TrapsWords::tr("Ended") : QString();
     default:
         return {};
     }

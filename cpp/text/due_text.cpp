@@ -12,10 +12,9 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Due", words);
-}
+struct DueWords {
+    Q_DECLARE_TR_FUNCTIONS(Due)
+};
 
 std::int64_t numberAt(const DueItem& item, std::size_t at)
 {
@@ -34,25 +33,25 @@ QString heightAt(const DueItem& item, std::size_t at, const QLocale& locale)
 
 QString ago(std::int64_t count, const QLocale& locale)
 {
-    if (count <= 0) return said("today");
-    if (count == 1) return said("yesterday");
+    if (count <= 0) return DueWords::tr("today");
+    if (count == 1) return DueWords::tr("yesterday");
     //: "3 days ago"
-    return said("%1 ago").arg(days(std::chrono::days{count}, locale));
+    return DueWords::tr("%1 ago").arg(days(std::chrono::days{count}, locale));
 }
 
 QString setUpStep(SetUpStep step)
 {
     switch (step) {
     case SetUpStep::Day:
-        return said("the day");
+        return DueWords::tr("the day");
     case SetUpStep::Place:
-        return said("the place");
+        return DueWords::tr("the place");
     case SetUpStep::Lure:
-        return said("the lure");
+        return DueWords::tr("the lure");
     case SetUpStep::Strip:
-        return said("the killing strip");
+        return DueWords::tr("the killing strip");
     case SetUpStep::Entrance:
-        return said("the height of the entrance");
+        return DueWords::tr("the height of the entrance");
     }
     return {};
 }
@@ -61,11 +60,11 @@ QString takeDownStep(TakeDownStep step)
 {
     switch (step) {
     case TakeDownStep::LureOut:
-        return said("take the lure away");
+        return DueWords::tr("take the lure away");
     case TakeDownStep::StripOut:
-        return said("take the killing strip away, by its label");
+        return DueWords::tr("take the killing strip away, by its label");
     case TakeDownStep::Washed:
-        return said("wash the bucket");
+        return DueWords::tr("wash the bucket");
     }
     return {};
 }
@@ -82,29 +81,29 @@ QString task(const DueItem& item)
 {
     switch (item.why) {
     case DueReason::SetUpStepsOpen:
-        return said("finish setting up");
+        return DueWords::tr("finish setting up");
     case DueReason::WeeklyCount:
-        return said("count");
+        return DueWords::tr("count");
     case DueReason::LureGone:
-        return said("put in a lure");
+        return DueWords::tr("put in a lure");
     case DueReason::LureOld:
     case DueReason::LureExpired:
-        return said("change the lure");
+        return DueWords::tr("change the lure");
     case DueReason::StripGone:
-        return said("put in a killing strip");
+        return DueWords::tr("put in a killing strip");
     case DueReason::StripOld:
-        return said("change the killing strip");
+        return DueWords::tr("change the killing strip");
     case DueReason::MothsAlive:
-        return said("moths alive: change the killing strip");
+        return DueWords::tr("moths alive: change the killing strip");
     case DueReason::CropAtEntrance:
     case DueReason::CropWillReach:
-        return said("raise the stake");
+        return DueWords::tr("raise the stake");
     case DueReason::SeasonOver:
-        return said("take it down");
+        return DueWords::tr("take it down");
     case DueReason::TakeDownStepsOpen:
-        return said("finish taking it down");
+        return DueWords::tr("finish taking it down");
     case DueReason::PastPeak:
-        return said("look for larvae");
+        return DueWords::tr("look for larvae");
     }
     return {};
 }
@@ -112,14 +111,15 @@ QString task(const DueItem& item)
 QString countReason(const DueItem& item, LocalDay today, const QLocale& locale)
 {
     if (item.day > today)
-        return said("Counted every week; the next count day is %1.").arg(day(item.day, locale));
+        return DueWords::tr("Counted every week; the next count day is %1.").arg(day(item.day, locale));
     QStringList sentences;
     if (item.numbers.size() > 1)
-        sentences << said("%1 since it was emptied.").arg(nights(Nights{numberAt(item, 1)}, locale));
+        sentences << DueWords::tr("%1 since it was emptied.").arg(nights(Nights{numberAt(item, 1)}, locale));
     else
-        sentences << said("The count day was %1.").arg(day(item.day, locale));
+        sentences << DueWords::tr("The count day was %1.").arg(day(item.day, locale));
     if (numberAt(item, 0) > 0)
-        sentences << said("A count day went by. What is in the trap now is the catch of the whole time.");
+        sentences << DueWords::tr(
+            "A count day went by. What is in the trap now is the catch of the whole time.");
     return sentences.join(QLatin1Char(' '));
 }
 
@@ -127,54 +127,56 @@ QString lureReason(const DueItem& item, LocalDay today, const QLocale& locale)
 {
     const bool isAhead = item.day > today;
     if (item.why == DueReason::LureGone)
-        return said("The lure was found gone %1.").arg(ago(numberAt(item, 0), locale));
+        return DueWords::tr("The lure was found gone %1.").arg(ago(numberAt(item, 0), locale));
     if (item.why == DueReason::LureExpired)
-        return isAhead ? said("From %1 the lure is past the date on its packet.").arg(day(item.day, locale))
-                       : said("The lure is %1 past the date on its packet.").arg(daysAt(item, 0, locale));
+        return isAhead
+            ? DueWords::tr("From %1 the lure is past the date on its packet.").arg(day(item.day, locale))
+            : DueWords::tr("The lure is %1 past the date on its packet.").arg(daysAt(item, 0, locale));
     if (isAhead)
-        return said("On %1 the lure has been in for %2, as long as it lasts.")
+        return DueWords::tr("On %1 the lure has been in for %2, as long as it lasts.")
             .arg(day(item.day, locale), daysAt(item, 1, locale));
-    return said("The lure has been in for %1; it lasts about %2.")
+    return DueWords::tr("The lure has been in for %1; it lasts about %2.")
         .arg(daysAt(item, 0, locale), daysAt(item, 1, locale));
 }
 
 QString stripReason(const DueItem& item, LocalDay today, const QLocale& locale)
 {
     if (item.why == DueReason::StripGone)
-        return said("The killing strip was found gone %1.").arg(ago(numberAt(item, 0), locale));
+        return DueWords::tr("The killing strip was found gone %1.").arg(ago(numberAt(item, 0), locale));
     if (item.why == DueReason::MothsAlive)
-        return said("Moths were found alive in the bucket %1: the strip is spent.")
+        return DueWords::tr("Moths were found alive in the bucket %1: the strip is spent.")
             .arg(ago(numberAt(item, 0), locale));
     if (item.day > today)
-        return said("On %1 the killing strip has been in for %2, as long as it lasts.")
+        return DueWords::tr("On %1 the killing strip has been in for %2, as long as it lasts.")
             .arg(day(item.day, locale), daysAt(item, 1, locale));
-    return said("The killing strip has been in for %1; it lasts about %2.")
+    return DueWords::tr("The killing strip has been in for %1; it lasts about %2.")
         .arg(daysAt(item, 0, locale), daysAt(item, 1, locale));
 }
 
 QString raiseTo(const DueItem& item, std::size_t at, const QLocale& locale)
 {
-    if (at < item.numbers.size()) return said("Set it to %1.").arg(heightAt(item, at, locale));
-    return said("This stake may not reach high enough.");
+    if (at < item.numbers.size()) return DueWords::tr("Set it to %1.").arg(heightAt(item, at, locale));
+    return DueWords::tr("This stake may not reach high enough.");
 }
 
 QString cropReason(const DueItem& item, LocalDay today, const QLocale& locale)
 {
-    const QString heights =
-        said("Entrance at %1, canopy at %2.").arg(heightAt(item, 0, locale), heightAt(item, 1, locale));
+    const QString heights = DueWords::tr("Entrance at %1, canopy at %2.")
+                                .arg(heightAt(item, 0, locale), heightAt(item, 1, locale));
     if (item.why == DueReason::CropAtEntrance) return heights + QLatin1Char(' ') + raiseTo(item, 2, locale);
     const LocalDay reached = today + std::chrono::days{numberAt(item, 2)};
     const QString pace = numberAt(item, 2) < 0
-        ? said("At its pace the crop has reached it; an estimate from the last heights.")
-        : said("At its pace the crop reaches it about %1; an estimate from the last heights.")
+        ? DueWords::tr("At its pace the crop has reached it; an estimate from the last heights.")
+        : DueWords::tr("At its pace the crop reaches it about %1; an estimate from the last heights.")
               .arg(day(reached, locale));
     return QStringList{heights, pace, raiseTo(item, 3, locale)}.join(QLatin1Char(' '));
 }
 
 QString peakReason(const DueItem& item, const QLocale& locale)
 {
-    return said("The highest catch, %1 in %2, is past; larvae are looked for about %3 after it. A trap catch "
-                "never decides a spray.")
+    return DueWords::tr(
+        "The highest catch, %1 in %2, is past; larvae are looked for about %3 after it. A trap catch "
+        "never decides a spray.")
         .arg(moths(Moths{numberAt(item, 0)}, locale), nights(Nights{numberAt(item, 1)}, locale),
             daysAt(item, 2, locale));
 }
@@ -185,21 +187,21 @@ QString dueName(DueWhat what)
 {
     switch (what) {
     case DueWhat::SetUpUnfinished:
-        return said("Finish setting up");
+        return DueWords::tr("Finish setting up");
     case DueWhat::Count:
-        return said("Count");
+        return DueWords::tr("Count");
     case DueWhat::LureChange:
-        return said("Change the lure");
+        return DueWords::tr("Change the lure");
     case DueWhat::StripChange:
-        return said("Change the killing strip");
+        return DueWords::tr("Change the killing strip");
     case DueWhat::RaiseStake:
-        return said("Raise the stake");
+        return DueWords::tr("Raise the stake");
     case DueWhat::TakeDown:
-        return said("Take down");
+        return DueWords::tr("Take down");
     case DueWhat::TakeDownUnfinished:
-        return said("Finish taking down");
+        return DueWords::tr("Finish taking down");
     case DueWhat::ScoutingWindow:
-        return said("Look for larvae");
+        return DueWords::tr("Look for larvae");
     }
     return {};
 }
@@ -210,19 +212,20 @@ QString dueWords(const DueItem& item, LocalDay today, const QLocale& locale)
     const QString on = shortDay(item.day, locale);
     switch (item.what) {
     case DueWhat::Count:
-        if (isAhead) return said("count on %1").arg(on);
-        if (item.numbers.size() < 2) return item.isOverdue ? said("count overdue") : said("count due");
-        return (item.isOverdue ? said("count overdue, %1") : said("count due, %1"))
+        if (isAhead) return DueWords::tr("count on %1").arg(on);
+        if (item.numbers.size() < 2)
+            return item.isOverdue ? DueWords::tr("count overdue") : DueWords::tr("count due");
+        return (item.isOverdue ? DueWords::tr("count overdue, %1") : DueWords::tr("count due, %1"))
             .arg(nights(Nights{numberAt(item, 1)}, locale));
     case DueWhat::ScoutingWindow:
-        if (isAhead) return said("scouting for larvae opens about %1").arg(on);
-        return said("look for larvae until %1").arg(shortDay(item.until.value_or(item.day), locale));
+        if (isAhead) return DueWords::tr("scouting for larvae opens about %1").arg(on);
+        return DueWords::tr("look for larvae until %1").arg(shortDay(item.until.value_or(item.day), locale));
     case DueWhat::TakeDown:
-        if (isAhead) return said("take it down on %1").arg(on);
+        if (isAhead) return DueWords::tr("take it down on %1").arg(on);
         return task(item);
     default:
         //: a task and the day by which it is to be done: "change the lure by 17 Jul"
-        return isAhead ? said("%1 by %2").arg(task(item), on) : task(item);
+        return isAhead ? DueWords::tr("%1 by %2").arg(task(item), on) : task(item);
     }
 }
 
@@ -237,7 +240,7 @@ QString dueReason(const DueItem& item, LocalDay today, const QLocale& locale)
 {
     switch (item.why) {
     case DueReason::SetUpStepsOpen:
-        return said("Still to do: %1.").arg(steps(item, setUpStep));
+        return DueWords::tr("Still to do: %1.").arg(steps(item, setUpStep));
     case DueReason::WeeklyCount:
         return countReason(item, today, locale);
     case DueReason::LureGone:
@@ -252,9 +255,9 @@ QString dueReason(const DueItem& item, LocalDay today, const QLocale& locale)
     case DueReason::CropWillReach:
         return cropReason(item, today, locale);
     case DueReason::SeasonOver:
-        return said("Traps come down from %1, after a last count.").arg(day(item.day, locale));
+        return DueWords::tr("Traps come down from %1, after a last count.").arg(day(item.day, locale));
     case DueReason::TakeDownStepsOpen:
-        return said("Still to do: %1.").arg(steps(item, takeDownStep));
+        return DueWords::tr("Still to do: %1.").arg(steps(item, takeDownStep));
     case DueReason::PastPeak:
         return peakReason(item, locale);
     }
@@ -264,9 +267,10 @@ QString dueReason(const DueItem& item, LocalDay today, const QLocale& locale)
 QString reportBy(const ReportDue& report, const QLocale& locale)
 {
     const QString on = day(report.day, locale);
-    if (!report.time) return said("Report by %1").arg(on);
+    if (!report.time) return DueWords::tr("Report by %1").arg(on);
     //: a day and a time of day
-    return said("Report by %1, %2").arg(on, timeOfDay(static_cast<int>(report.time->count()), locale));
+    return DueWords::tr("Report by %1, %2")
+        .arg(on, timeOfDay(static_cast<int>(report.time->count()), locale));
 }
 
 } // namespace duskrow::text

@@ -12,10 +12,9 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Figure", words);
-}
+struct Figures {
+    Q_DECLARE_TR_FUNCTIONS(Figure)
+};
 
 class Sheet {
 public:
@@ -38,7 +37,7 @@ public:
         if (range.from && range.to && *range.from == *range.to)
             value = valueWords(*range.from);
         else if (range.from && range.to)
-            value = said("%1 to %2").arg(valueWords(*range.from), valueWords(*range.to));
+            value = Figures::tr("%1 to %2").arg(valueWords(*range.from), valueWords(*range.to));
         put(name, value, range.source, range.note);
     }
 
@@ -65,115 +64,115 @@ private:
 
 void addTrap(Sheet& sheet, const Protocol& protocol)
 {
-    sheet.begin(said("The trap"));
-    sheet.add(said("Traps in a field"), protocol.trapsPerField);
+    sheet.begin(Figures::tr("The trap"));
+    sheet.add(Figures::tr("Traps in a field"), protocol.trapsPerField);
     if (protocol.lure) {
-        sheet.add(said("The lure draws"), protocol.lure->catches);
-        sheet.add(said("Lures in a trap"), protocol.lure->perTrap);
-        sheet.add(said("A lure lasts"), protocol.lure->life);
+        sheet.add(Figures::tr("The lure draws"), protocol.lure->catches);
+        sheet.add(Figures::tr("Lures in a trap"), protocol.lure->perTrap);
+        sheet.add(Figures::tr("A lure lasts"), protocol.lure->life);
         for (const ShelfLife& life : protocol.lure->shelfLife)
-            sheet.put(said("A sealed lure keeps at up to %1").arg(valueWords(life.atMost)),
-                said("%1 months").arg(life.keeps.count()), life.source, life.note);
+            sheet.put(Figures::tr("A sealed lure keeps at up to %1").arg(valueWords(life.atMost)),
+                Figures::tr("%1 months").arg(life.keeps.count()), life.source, life.note);
     }
-    if (protocol.killingStrip) sheet.add(said("A killing strip lasts"), protocol.killingStrip->life);
+    if (protocol.killingStrip) sheet.add(Figures::tr("A killing strip lasts"), protocol.killingStrip->life);
     if (!protocol.height) return;
-    sheet.add(said("Height"), protocol.height->rule);
-    sheet.add(said("Entrance above the ground"), protocol.height->entrance);
-    sheet.add(said("The stake reaches"), protocol.height->stake);
-    sheet.add(said("Entrance over the canopy at least"), protocol.height->leastClearance);
+    sheet.add(Figures::tr("Height"), protocol.height->rule);
+    sheet.add(Figures::tr("Entrance above the ground"), protocol.height->entrance);
+    sheet.add(Figures::tr("The stake reaches"), protocol.height->stake);
+    sheet.add(Figures::tr("Entrance over the canopy at least"), protocol.height->leastClearance);
 }
 
 void addPlace(Sheet& sheet, const Protocol& protocol)
 {
-    sheet.begin(said("Its place"));
+    sheet.begin(Figures::tr("Its place"));
     for (const PlacementAdvice& advice : protocol.placement)
         sheet.add(sheet.local(advice.text), advice.distance);
     for (const ProtocolCrop& crop : protocol.crops)
         for (const StageHeight& stage : crop.canopyHeights)
-            sheet.add(
-                said("%1, %2: height of the canopy").arg(sheet.local(crop.name), sheet.local(stage.name)),
+            sheet.add(Figures::tr("%1, %2: height of the canopy")
+                          .arg(sheet.local(crop.name), sheet.local(stage.name)),
                 stage.height);
 }
 
 void addSeason(Sheet& sheet, const SeasonPlan& season)
 {
-    sheet.begin(said("The season"));
-    sheet.add(said("Begins on or after"), season.startsOnOrAfter);
-    sheet.add(said("Its weeks begin on"), season.weekStarts);
-    sheet.add(said("Lasts"), season.weeks);
-    sheet.add(said("Traps are set up"), season.setUp);
-    sheet.add(said("Too late for setting up from"), season.tooLateFrom);
-    sheet.add(said("First moths come after set-up by"), season.firstMothsAfter);
-    sheet.add(said("First count"), season.firstCount);
-    sheet.add(said("From count to count"), season.visitInterval);
-    sheet.add(said("Usual peak of the flight"), season.usualPeak);
-    sheet.add(said("Traps come down"), season.takeDown);
+    sheet.begin(Figures::tr("The season"));
+    sheet.add(Figures::tr("Begins on or after"), season.startsOnOrAfter);
+    sheet.add(Figures::tr("Its weeks begin on"), season.weekStarts);
+    sheet.add(Figures::tr("Lasts"), season.weeks);
+    sheet.add(Figures::tr("Traps are set up"), season.setUp);
+    sheet.add(Figures::tr("Too late for setting up from"), season.tooLateFrom);
+    sheet.add(Figures::tr("First moths come after set-up by"), season.firstMothsAfter);
+    sheet.add(Figures::tr("First count"), season.firstCount);
+    sheet.add(Figures::tr("From count to count"), season.visitInterval);
+    sheet.add(Figures::tr("Usual peak of the flight"), season.usualPeak);
+    sheet.add(Figures::tr("Traps come down"), season.takeDown);
 }
 
 void addPhenology(Sheet& sheet, const Phenology& phenology)
 {
-    sheet.begin(said("Flight and warmth"));
-    sheet.add(said("Degree-days count from"), phenology.start);
-    sheet.add(said("Base temperature"), phenology.base);
-    sheet.add(said("Upper limit"), phenology.upper);
-    sheet.add(said("Method"), phenology.method);
-    sheet.add(said("Set up when pupae have developed by"), phenology.setUpAtPupalDevelopment);
-    sheet.add(said("Moths come after that by"), phenology.adultsAfter);
+    sheet.begin(Figures::tr("Flight and warmth"));
+    sheet.add(Figures::tr("Degree-days count from"), phenology.start);
+    sheet.add(Figures::tr("Base temperature"), phenology.base);
+    sheet.add(Figures::tr("Upper limit"), phenology.upper);
+    sheet.add(Figures::tr("Method"), phenology.method);
+    sheet.add(Figures::tr("Set up when pupae have developed by"), phenology.setUpAtPupalDevelopment);
+    sheet.add(Figures::tr("Moths come after that by"), phenology.adultsAfter);
     for (const FlightEvent& event : phenology.events) sheet.add(sheet.local(event.name), event.degreeDays);
-    sheet.add(said("Eggs hatch after laying by"), phenology.eggsHatchAfter);
-    sheet.add(said("Larvae do damage after laying by"), phenology.damagingLarvaeAfter);
+    sheet.add(Figures::tr("Eggs hatch after laying by"), phenology.eggsHatchAfter);
+    sheet.add(Figures::tr("Larvae do damage after laying by"), phenology.damagingLarvaeAfter);
 }
 
 void addBands(Sheet& sheet, const Protocol& protocol)
 {
-    sheet.begin(said("Bands of a whole season's catch"));
+    sheet.begin(Figures::tr("Bands of a whole season's catch"));
     for (const CatchRule& rule : protocol.catchRules) {
         for (const Band& band : rule.bands)
             sheet.put(sheet.local(band.name),
-                band.below ? said("%1 to under %2").arg(number(band.from.value()), moths(*band.below))
-                           : said("%1 or more").arg(valueWords(band.from)),
+                band.below ? Figures::tr("%1 to under %2").arg(number(band.from.value()), moths(*band.below))
+                           : Figures::tr("%1 or more").arg(valueWords(band.from)),
                 band.source, band.meaning.text);
-        sheet.put(
-            said("A catch on an edge"), said("belongs to the higher band"), rule.edgeSource, rule.edgeNote);
+        sheet.put(Figures::tr("A catch on an edge"), Figures::tr("belongs to the higher band"),
+            rule.edgeSource, rule.edgeNote);
     }
 }
 
 void addScouting(Sheet& sheet, const ScoutingAdvice& scouting)
 {
-    sheet.begin(said("Looking for larvae"));
-    sheet.add(said("Begins after the peak catch by"), scouting.startsAfterPeak);
-    sheet.add(said("Crop stage"), scouting.stage);
-    sheet.add(said("Frame"), scouting.frame);
-    sheet.add(said("Frames expected"), scouting.framesExpected);
-    sheet.add(said("Frames at least"), scouting.framesFewest);
-    sheet.add(said("Between stops"), scouting.spacing);
+    sheet.begin(Figures::tr("Looking for larvae"));
+    sheet.add(Figures::tr("Begins after the peak catch by"), scouting.startsAfterPeak);
+    sheet.add(Figures::tr("Crop stage"), scouting.stage);
+    sheet.add(Figures::tr("Frame"), scouting.frame);
+    sheet.add(Figures::tr("Frames expected"), scouting.framesExpected);
+    sheet.add(Figures::tr("Frames at least"), scouting.framesFewest);
+    sheet.add(Figures::tr("Between stops"), scouting.spacing);
     for (const SizeClass& size : scouting.sizeClasses)
-        sheet.put(said("Larva: %1").arg(sheet.local(size.name)),
-            size.below ? said("%1 to under %2").arg(valueWords(size.from), valueWords(*size.below))
-                       : said("%1 or more").arg(valueWords(size.from)),
+        sheet.put(Figures::tr("Larva: %1").arg(sheet.local(size.name)),
+            size.below ? Figures::tr("%1 to under %2").arg(valueWords(size.from), valueWords(*size.below))
+                       : Figures::tr("%1 or more").arg(valueWords(size.from)),
             size.source, size.note);
-    sheet.add(said("A larva just hatched"), scouting.hatchling);
-    sheet.add(said("A larva full grown"), scouting.fullGrown);
-    sheet.add(said("Smallest larva worth controlling"), scouting.smallestToControl);
+    sheet.add(Figures::tr("A larva just hatched"), scouting.hatchling);
+    sheet.add(Figures::tr("A larva full grown"), scouting.fullGrown);
+    sheet.add(Figures::tr("Smallest larva worth controlling"), scouting.smallestToControl);
 }
 
 void addThreshold(Sheet& sheet, const ThresholdRule& rule)
 {
-    sheet.begin(said("The economic threshold"));
-    sheet.add(said("Yield lost for a larva on a square metre"), rule.lossPerLarva);
-    sheet.add(said("A bushel weighs"), rule.bushel);
-    sheet.add(said("In a dry season the threshold is divided by"), rule.drySeasonDivisor);
-    sheet.add(said("Prices it was published for"), rule.publishedPrice);
-    sheet.add(said("Costs it was published for"), rule.publishedCost);
-    sheet.add(said("Never below"), rule.floor);
+    sheet.begin(Figures::tr("The economic threshold"));
+    sheet.add(Figures::tr("Yield lost for a larva on a square metre"), rule.lossPerLarva);
+    sheet.add(Figures::tr("A bushel weighs"), rule.bushel);
+    sheet.add(Figures::tr("In a dry season the threshold is divided by"), rule.drySeasonDivisor);
+    sheet.add(Figures::tr("Prices it was published for"), rule.publishedPrice);
+    sheet.add(Figures::tr("Costs it was published for"), rule.publishedCost);
+    sheet.add(Figures::tr("Never below"), rule.floor);
 }
 
 } // namespace
 
 QString sourceWords(const Protocol& protocol, const std::string& source)
 {
-    if (source == commonPractice) return said("common practice, no source");
-    if (source == notPublished) return said("nobody has published it");
+    if (source == commonPractice) return Figures::tr("common practice, no source");
+    if (source == notPublished) return Figures::tr("nobody has published it");
     const std::string* citation = protocol.citation(source);
     return QString::fromStdString(citation ? *citation : source);
 }

@@ -13,10 +13,9 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Figure", words);
-}
+struct Figures {
+    Q_DECLARE_TR_FUNCTIONS(Figure)
+};
 
 // As many decimals as the figure has, and no more.
 QString plain(double value)
@@ -48,7 +47,7 @@ QString valueWords(std::chrono::days count)
 
 QString valueWords(std::chrono::weeks weeks)
 {
-    return said("%1 weeks").arg(number(weeks.count()));
+    return Figures::tr("%1 weeks").arg(number(weeks.count()));
 }
 
 QString valueWords(std::chrono::month_day day)
@@ -57,7 +56,7 @@ QString valueWords(std::chrono::month_day day)
     const QDate date(2024, static_cast<int>(static_cast<unsigned>(day.month())),
         static_cast<int>(static_cast<unsigned>(day.day())));
     //: a day of any year; see QLocale::toString for the letters
-    return QLocale().toString(date, said("d MMMM"));
+    return QLocale().toString(date, Figures::tr("d MMMM"));
 }
 
 QString valueWords(std::chrono::weekday day)
@@ -68,7 +67,7 @@ QString valueWords(std::chrono::weekday day)
 QString valueWords(Millimetres length)
 {
     if (length >= Millimetres{100}) return height(length);
-    return said("%1 mm").arg(number(length.value()));
+    return Figures::tr("%1 mm").arg(number(length.value()));
 }
 
 QString valueWords(Metres length)
@@ -78,7 +77,7 @@ QString valueWords(Metres length)
 
 QString valueWords(SquareMetres area)
 {
-    return said("%1 m²").arg(plain(area.value()));
+    return Figures::tr("%1 m²").arg(plain(area.value()));
 }
 
 QString valueWords(Frames frames)
@@ -88,27 +87,27 @@ QString valueWords(Frames frames)
 
 QString valueWords(DegreesCelsius temperature)
 {
-    return said("%1 °C").arg(plain(temperature.value()));
+    return Figures::tr("%1 °C").arg(plain(temperature.value()));
 }
 
 QString valueWords(DegreeDays sum)
 {
-    return said("%1 degree-days").arg(plain(sum.value()));
+    return Figures::tr("%1 degree-days").arg(plain(sum.value()));
 }
 
 QString valueWords(Percent share)
 {
-    return said("%1 %").arg(plain(share.value()));
+    return Figures::tr("%1 %").arg(plain(share.value()));
 }
 
 QString valueWords(Kilograms mass)
 {
-    return said("%1 kg").arg(plain(mass.value()));
+    return Figures::tr("%1 kg").arg(plain(mass.value()));
 }
 
 QString valueWords(BbchStage stage)
 {
-    return said("BBCH %1").arg(number(stage.value()));
+    return Figures::tr("BBCH %1").arg(number(stage.value()));
 }
 
 QString valueWords(Moths count)
@@ -118,22 +117,22 @@ QString valueWords(Moths count)
 
 QString valueWords(LarvaePerSquareMetre density)
 {
-    return said("%1 larvae per m²").arg(plain(density.value()));
+    return Figures::tr("%1 larvae per m²").arg(plain(density.value()));
 }
 
 QString valueWords(DollarsPerBushel price)
 {
-    return said("%1 dollars a bushel").arg(plain(price.value()));
+    return Figures::tr("%1 dollars a bushel").arg(plain(price.value()));
 }
 
 QString valueWords(DollarsPerAcre cost)
 {
-    return said("%1 dollars an acre").arg(plain(cost.value()));
+    return Figures::tr("%1 dollars an acre").arg(plain(cost.value()));
 }
 
 QString valueWords(BushelsPerAcrePerLarva loss)
 {
-    return said("%1 bushels an acre").arg(plain(loss.value()));
+    return Figures::tr("%1 bushels an acre").arg(plain(loss.value()));
 }
 
 QString valueWords(HeightRule rule)
@@ -145,11 +144,11 @@ QString valueWords(CatchOf caught)
 {
     switch (caught) {
     case CatchOf::Males:
-        return said("males");
+        return Figures::tr("males");
     case CatchOf::Females:
-        return said("females");
+        return Figures::tr("females");
     case CatchOf::Both:
-        return said("males and females");
+        return Figures::tr("males and females");
     }
     return {};
 }

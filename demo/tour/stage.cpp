@@ -108,6 +108,7 @@ void Stage::bringIntoView(QQuickItem& item)
 
 void Stage::tapAt(QQuickItem& item)
 {
+    QTest::qWait(80); // a person looks before touching; the page has settled by then
     bringIntoView(item);
     if (!item.isEnabled()) {
         shoot(QStringLiteral("stopped-here"));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "demo/tour/steps.h"
 
+#include <cstdio>
+
 namespace duskrow::demo {
 
 namespace {
@@ -66,13 +68,16 @@ void setUpATrap(Stage& stage)
 void makeAVisit(Stage& stage)
 {
     stage.goTo(named("today"));
-    stage.waitFor(named("stopAct"));
-    stage.tap(named("stopAct"));
+    stage.waitFor(named("actCard"));
+    stage.tapIn(named("actCard"), named("act"));
     stage.waitFor(named("pad"));
+    std::printf("Visited: %s\n", qPrintable(stage.propertyOf(named("pageHead"), "title").toString()));
     for (int moth = 0; moth < 7; ++moth) stage.tap(named("pad"));
     stage.tap(named("tally_10"));
     stage.tap(named("tally_10"));
     stage.key(Qt::Key_Space);
+    stage.waitUntil(named("a count of 28: seven touches, twice ten, one key"),
+        [&] { return stage.propertyOf(named("number"), "value").toString() == named("28"); });
     stage.shoot(named("visit-count"));
     stage.tap(named("next"));
     stage.waitFor(named("stake"));

@@ -40,7 +40,7 @@ ScreenFrame {
         Layout.fillWidth: true
 
         Words {
-            text: qsTr("Slough corner · bertha 1")
+            text: qsTr("47 moths")
             kind: "head"
             Layout.fillWidth: true
         }
@@ -85,7 +85,7 @@ ScreenFrame {
 
         FactRow {
             label: qsTr("Language")
-            value: qsTr("as the device: %1").arg(Qt.locale().nativeLanguageName)
+            value: qsTr("as the device: %1").arg(Qt.locale().nativeLanguageName || Qt.locale().name)
             Layout.fillWidth: true
         }
 

@@ -70,7 +70,14 @@ FocusScope {
     Component { id: stripPage; StripPage { model: root.model } }
     Component { id: stakePage; StakePage { model: root.model } }
     Component { id: lastPage; LastPage { model: root.model } }
-    Component { id: keptPage; KeptPage { model: root.model } }
+    Component {
+        id: keptPage
+
+        KeptPage {
+            model: root.model
+            onAnotherWanted: root.replaced("setup", "site/" + root.model.keptSite)
+        }
+    }
 
     Connections {
         target: root.model
@@ -130,13 +137,6 @@ FocusScope {
                 kind: "caution"
                 text: root.model.trouble
                 Layout.fillWidth: true
-            },
-            PlainButton {
-                objectName: "another"
-                visible: root.isKept
-                text: qsTr("Another trap at this field")
-                Layout.fillWidth: true
-                onClicked: root.replaced("setup", "site/" + root.model.keptSite)
             },
             PlainButton {
                 objectName: "toToday"

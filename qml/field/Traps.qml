@@ -41,7 +41,7 @@ ListFrame {
 
     FieldText {
         objectName: "search"
-        visible: root.traps.all > 3
+        visible: root.traps.all > 5
         label: qsTr("Find a trap")
         text: root.traps.search
         maximumLength: 100
@@ -52,11 +52,12 @@ ListFrame {
 
     ChoiceChips {
         objectName: "order"
-        visible: root.traps.all > 1
+        visible: root.traps.all > 3
         label: qsTr("Sorted by")
         labelShown: false
         keys: root.traps.hasPlace ? ["name", "distance", "catch"] : ["name", "catch"]
-        labels: root.traps.hasPlace ? [qsTr("by name"), qsTr("nearest"), qsTr("most moths")] : [qsTr("by name"), qsTr("most moths")]
+        //: what a list of traps is sorted by
+        labels: root.traps.hasPlace ? [qsTr("name"), qsTr("nearest"), qsTr("catch")] : [qsTr("name"), qsTr("catch")]
         chosen: root.traps.order
         Layout.fillWidth: true
         onPicked: key => root.traps.order = key

@@ -21,6 +21,8 @@ ColumnLayout {
     readonly property bool valid: root.complaint.length === 0
     readonly property string wanted: root.known ? root.spoken(root.value) : ""
     property string complaint: ""
+    property bool taking: false
+    property bool moved: false
 
     signal edited(real value)
     signal cleared
@@ -28,14 +30,6 @@ ColumnLayout {
     function spoken(amount: real): string {
         const words = amount.toLocaleString(Qt.locale(), "f", root.decimals);
         return words.split(Qt.locale().groupSeparator).join("");
-    }
-
-    // A value from outside replaces what stands in the box, unless it is only the echo of what is being typed.
-    function follow(): void {
-        if (root.isEcho(box.text.trim()))
-            return;
-        box.text = root.wanted;
-        root.complaint = "";
     }
 
     function takeFocus(): void {
@@ -78,10 +72,25 @@ ColumnLayout {
 
     function take(typed: string): void {
         root.complaint = root.judge(typed);
-        if (root.valid && typed.length === 0)
+        if (!root.valid)
+            return;
+        root.taking = true;
+        if (typed.length === 0)
             root.cleared();
-        else if (root.valid)
+        else
             root.edited(root.parse(typed));
+        root.taking = false;
+        if (root.moved)
+            root.follow();
+    }
+
+    // A value from outside replaces what stands in the box, unless it only echoes what is being typed.
+    function follow(): void {
+        root.moved = false;
+        if (root.isEcho(box.text.trim()))
+            return;
+        box.text = root.wanted;
+        root.complaint = "";
     }
 
     function stepBy(by: real): void {
@@ -94,8 +103,13 @@ ColumnLayout {
     }
 
     spacing: Theme.gapTiny
-    // Later, because `known` and `value` come one after the other.
-    onWantedChanged: Qt.callLater(root.follow)
+    // What is typed changes `known` and `value` one after the other: only both together can be judged.
+    onWantedChanged: {
+        if (root.taking)
+            root.moved = true;
+        else
+            root.follow();
+    }
     Component.onCompleted: box.text = root.wanted
 
     FieldLabel {

@@ -18,9 +18,21 @@ FocusScope {
     default property alias head: headColumn.data
     readonly property int columnWidth: Math.min(root.width - 2 * Theme.margin, root.maximumWidth)
 
+    function scrollToTop(): void {
+        list.positionViewAtBeginning();
+    }
+
     Rectangle {
         anchors.fill: parent
         color: Theme.paper
+    }
+
+    // A list that was filled anew or sorted begins at its head.
+    Connections {
+        target: root.model
+        function onModelReset() {
+            Qt.callLater(root.scrollToTop); // qmllint disable
+        }
     }
 
     ListView {
@@ -42,6 +54,7 @@ FocusScope {
         model: root.model
         delegate: root.delegate
         section.property: root.sectionRole
+        // qmllint disable unqualified
         section.delegate: SectionLabel {
             required property string section
             width: root.columnWidth
@@ -54,11 +67,16 @@ FocusScope {
             width: root.columnWidth
             height: headColumn.implicitHeight + Theme.margin + Theme.gap
         }
+        // qmllint enable unqualified
     }
 
     ColumnLayout {
         id: headColumn
         parent: list.headerItem
+        onImplicitHeightChanged: {
+            if (list.contentY <= list.originY + 1)
+                Qt.callLater(root.scrollToTop); // qmllint disable
+        }
         y: Theme.margin
         width: root.columnWidth
         spacing: Theme.gap
@@ -74,6 +92,7 @@ FocusScope {
 
     Rectangle {
         id: pinnedArea
+        z: 1 // the software renderer does not clip shapes of rows beneath
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom

@@ -38,6 +38,8 @@ Item {
                 width: root.keyWidth
                 height: Theme.touchWide + Theme.gapTiny
                 autoRepeat: false
+                // A touch leaves the focus on the pad, so that the next key is one more, not ten.
+                focusPolicy: Qt.TabFocus
                 enabled: modelData > 0 || root.canTakeAway
                 Accessible.name: modelData < 0 ? qsTr("%1: one less").arg(root.label) : qsTr("%1: %2 more").arg(root.label).arg(
                                                      modelData)

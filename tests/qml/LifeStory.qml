@@ -27,6 +27,7 @@ SeasonStory {
     function keep(at) {
         tap(pageOn(at), "keep");
         tryVerify(() => findChild(pageOn(at), "acts"), 5000, "kept, and back at the overview");
+        waitForRendering(pageOn(at), 500);
         return pageOn(at);
     }
 

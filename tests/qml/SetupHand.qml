@@ -152,13 +152,13 @@ TestCase {
     }
 
     function newest(kind: string): string {
-        const ids = hand.world.recordsOf(kind);
+        const ids = kind === "trap" ? hand.world.trapIds() : hand.world.siteIds();
         return ids[ids.length - 1];
     }
 
     function checkFields(kind: string, fields) {
         for (const [field, value] of Object.entries(fields)) {
-            const kept = hand.world.fieldOf(kind, newest(kind), field);
+            const kept = hand.world.fieldOf(newest(kind), field);
             // Numbers of the store come wider than those of the test.
             compare(typeof value === "number" ? Number(kept) : kept, value, field);
         }

@@ -26,9 +26,9 @@ SetupHand {
             set_day: "2026-06-03", lat_e7: 521579000, lon_e7: -1066702000, fix_method: "satellite", fix_count: 12,
             cleaned: true, handling_read: true, lure_in: true, strip_in: true, entrance_mm: 1000, canopy_mm: 250,
             height_rule: "follow_canopy", edge_distance_mm: undefined, replaces: undefined, photo: undefined });
-        verify(world.fieldOf("trap", newest("trap"), "accuracy_mm") > 0);
-        verify(world.fieldOf("trap", newest("trap"), "fix_at_ms") > 0);
-        verify(world.fieldOf("trap", newest("trap"), "protocol_version").length > 0);
+        verify(world.fieldOf(newest("trap"), "accuracy_mm") > 0);
+        verify(world.fieldOf(newest("trap"), "fix_at_ms") > 0);
+        verify(world.fieldOf(newest("trap"), "protocol_version").length > 0);
     }
 
     function test_aDraftSurvivesAKillOnEachPage_data() {
@@ -110,8 +110,8 @@ SetupHand {
             next(page);
         for (const page of ["strip", "stake", "last", "kept"])
             next(page);
-        checkFields("trap", { tag: "2", handling_read: true, site: world.recordsOf("site")[0] });
-        compare(world.recordsOf("site").length, 1, "the field is not asked twice");
+        checkFields("trap", { tag: "2", handling_read: true, site: world.siteIds()[0] });
+        compare(world.siteIds().length, 1, "the field is not asked twice");
     }
 
     function test_theEntranceAgainstTheCrop_data() {

@@ -42,7 +42,7 @@ SetupHand {
         compare(findChild(find("tag"), "box").text, "8");
         pick("pairedWith", first);
         goTo("kept");
-        compare(world.recordsOf("site").length, 1);
+        compare(world.siteIds().length, 1);
         checkFields("site", { name: "Poplar bend", landowner: "Ada", agreed_day: "2026-06-03" });
         checkFields("trap", { site, tag: "8", paired_with: first });
     }
@@ -79,7 +79,7 @@ SetupHand {
         next("kept");
         checkFields("trap", { replaces: earlier, site, lat_e7: 521580000, accuracy_mm: 5000, height_rule: "fixed", tag: "8",
             edge_distance_mm: 2000, canopy_mm: 300 });
-        compare(world.fieldOf("trap", earlier, "end_reason"), undefined, "ending it is another act");
+        compare(world.fieldOf(earlier, "end_reason"), undefined, "ending it is another act");
     }
 
     function test_aPhotograph() {
@@ -103,7 +103,7 @@ SetupHand {
         tryVerify(() => shown("photo"));
         enter("remark", "By the slough");
         next("kept");
-        compare(world.fieldOf("trap", newest("trap"), "photo").length, 64);
+        compare(world.fieldOf(newest("trap"), "photo").length, 64);
         checkFields("trap", { remark: "By the slough" });
     }
 

@@ -52,7 +52,7 @@ SetupHand {
         paste("gate", "字".repeat(12000));
         next("place");
         goTo("kept");
-        compare(world.fieldOf("site", newest("site"), "gate").length, 10000);
+        compare(world.fieldOf(newest("site"), "gate").length, 10000);
     }
 
     function test_aGateWithoutAName() {

@@ -84,8 +84,8 @@ private Q_SLOTS:
         row("take-down is not finished",
             item(DueWhat::TakeDownUnfinished, DueReason::TakeDownStepsOpen, -1, {2}), "finish taking it down",
             "Still to do: wash the bucket.");
-        row("the season ends", item(DueWhat::TakeDown, DueReason::SeasonOver, 0, {0}),
-            "take it down", "Traps come down from Tuesday 14 July, after a last count.");
+        row("the season ends", item(DueWhat::TakeDown, DueReason::SeasonOver, 0, {0}), "take it down",
+            "Traps come down from Tuesday 14 July, after a last count.");
         row("scouting is to come",
             until(item(DueWhat::ScoutingWindow, DueReason::PastPeak, 4, {120, 7, 14}), 18),
             "scouting for larvae opens about 18 Jul",

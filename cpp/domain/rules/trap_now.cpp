@@ -71,8 +71,8 @@ std::optional<GeoPoint> placeNow(const TrapFacts& facts, LocalDay today)
         if (service.what != ServiceWhat::Move || !isKnown(service, service.day, today)) continue;
         if (!service.latE7 || !service.lonE7 || (since && *service.day < *since)) continue;
         since = service.day;
-        place = GeoPoint{
-            static_cast<std::int32_t>(*service.latE7), static_cast<std::int32_t>(*service.lonE7)};
+        place =
+            GeoPoint{static_cast<std::int32_t>(*service.latE7), static_cast<std::int32_t>(*service.lonE7)};
     }
     return place;
 }

@@ -7,6 +7,8 @@ import Duskrow.Parts
 SetupPage {
     id: root
 
+    signal anotherWanted
+
     NoticeBar {
         objectName: "kept"
         kind: "kept"
@@ -34,5 +36,12 @@ SetupPage {
         visible: root.model.lateness.length > 0
         text: root.model.lateness
         Layout.fillWidth: true
+    }
+
+    PlainButton {
+        objectName: "another"
+        text: qsTr("Another trap at this field")
+        Layout.fillWidth: true
+        onClicked: root.anotherWanted()
     }
 }

@@ -222,6 +222,30 @@ QStringList World::draftKeys() const
     return keys;
 }
 
+namespace {
+
+template <typename R>
+QStringList idsIn(store::Reader& reader)
+{
+    const auto records = reader.select<R>({});
+    if (!records) qFatal("the records could not be read");
+    QStringList ids;
+    for (const R& record : *records) ids << QString::fromStdString(formatUuid(record.id));
+    return ids;
+}
+
+} // namespace
+
+QStringList World::trapIds() const
+{
+    return idsIn<Trap>(m_app->session()->reader());
+}
+
+QStringList World::siteIds() const
+{
+    return idsIn<Site>(m_app->session()->reader());
+}
+
 QVariant World::fieldOf(const QString& id, const QString& field) const
 {
     const auto changes = m_app->session()->reader().changesOf(*parseUuid(id.toStdString()));

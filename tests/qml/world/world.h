@@ -61,6 +61,9 @@ public:
     Q_INVOKABLE int changes() const;
     // The keys of all half-entered work, once it is on disk.
     Q_INVOKABLE QStringList draftKeys() const;
+    // The ids of all traps, or sites, oldest first.
+    Q_INVOKABLE QStringList trapIds() const;
+    Q_INVOKABLE QStringList siteIds() const;
     // One field of a record as it is kept; undefined when it was not observed.
     Q_INVOKABLE QVariant fieldOf(const QString& id, const QString& field) const;
     // How many changes a record has: 1 when it was never corrected.

@@ -1,0 +1,12 @@
+cmake_minimum_required(VERSION 3.21)
+# C++ is formatted as .clang-format says, by version 14: others differ in details.
+find_program(CLANG_FORMAT clang-format-14 REQUIRED)
+set(files "")
+foreach(folder cpp sync demo tests)
+  file(GLOB_RECURSE some ${ROOT}/${folder}/*.h ${ROOT}/${folder}/*.cpp)
+  list(APPEND files ${some})
+endforeach()
+execute_process(COMMAND ${CLANG_FORMAT} --dry-run -Werror ${files} RESULT_VARIABLE result ERROR_VARIABLE found)
+if(NOT result EQUAL 0)
+  message(FATAL_ERROR "${found}")
+endif()
