@@ -26,7 +26,7 @@ Millimetres toFiveCentimetres(Millimetres height)
 } // namespace
 
 TrapLife::TrapLife(const Story& story, const Common& common, const Summer& summer, Dice dice)
-    : m_story(story), m_common(common), m_summer(summer), m_dice(std::move(dice))
+    : m_story(story), m_common(common), m_summer(summer), m_dice(dice)
 {
 }
 

@@ -75,6 +75,7 @@ void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& re
     print(said(QT_TRANSLATE_NOOP("Tool", "Season %1, as on %2"))
               .arg(QString::number(records.season.year.value_or(yearOf(today))), text::dayAndYear(today)));
     std::vector<QStringList> rows;
+    rows.reserve(results.size());
     for (const TrapResult& result : results)
         rows.push_back({records.districtOf(*result.trap), records.title(*result.trap),
             dayOrNothing(result.trap->setDay), dayOrNothing(result.season.countedUntil),
@@ -90,6 +91,7 @@ void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& re
 void printVisits(const TrapResult& result, const std::vector<Visit>& visits)
 {
     std::vector<QStringList> rows;
+    rows.reserve(result.season.visits.size());
     for (const VisitCatch& caught : result.season.visits) {
         const auto visit = std::find_if(
             visits.begin(), visits.end(), [&](const Visit& one) { return one.id == caught.visit; });

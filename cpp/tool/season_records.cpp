@@ -65,11 +65,13 @@ void sortByPlace(SeasonRecords& records)
         return records.districtOf(trap) + QChar(u'\n') + records.title(trap);
     };
     std::vector<std::pair<QCollatorSortKey, std::size_t>> keyed;
+    keyed.reserve(records.traps.size());
     for (std::size_t i = 0; i < records.traps.size(); ++i)
         keyed.emplace_back(order.sortKey(key(records.traps[i])), i);
     std::stable_sort(
         keyed.begin(), keyed.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<Trap> sorted;
+    sorted.reserve(keyed.size());
     for (const auto& entry : keyed) sorted.push_back(std::move(records.traps[entry.second]));
     records.traps = std::move(sorted);
 }

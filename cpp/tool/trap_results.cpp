@@ -43,6 +43,7 @@ Result<std::vector<TrapResult>> trapResults(
     const SeasonRecords& records, LocalDay today, ProtocolShelf& shelf)
 {
     std::vector<TrapResult> results;
+    results.reserve(records.traps.size());
     for (const Trap& trap : records.traps) {
         auto result = trapResult(records.facts(trap), records.season, today, shelf);
         if (!result) return result.error();
