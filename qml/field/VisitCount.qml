@@ -82,7 +82,7 @@ VisitFrame {
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.preferredHeight: Layout.minimumHeight
-        Layout.minimumHeight: root.large || !root.low ? implicitHeight : 92
+        Layout.minimumHeight: root.large ? implicitHeight : root.low ? 92 : 148
         Layout.maximumHeight: 320
     }
 

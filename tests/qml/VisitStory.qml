@@ -39,14 +39,14 @@ TestCase {
     // The page of the step that is shown, and the view model of the visit.
     function step(): Item {
         const loader = findChild(story.page, "step");
-        return loader ? loader.item : story.shownPage();
+        return loader ? loader.item : story.pageOnTop();
     }
 
     function visit(): var {
-        return story.shownPage().model;
+        return story.pageOnTop().model;
     }
 
-    function shownPage(): Item {
+    function pageOnTop(): Item {
         return findChild(story.page, "pages").currentItem;
     }
 

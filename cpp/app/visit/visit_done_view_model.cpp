@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/visit/visit_done_view_model.h"
 
+#include <QImageReader>
+
 #include <algorithm>
 
 #include "app/visit/visit_words.h"
@@ -205,7 +207,12 @@ void VisitDoneViewModel::addPhoto(const QUrl& file)
         file.isLocalFile() ? file.toLocalFile().toStdString() : file.toString().toStdString();
     const std::string storePath = session().store().path();
     session().lookUp<std::string>(
-        this, [=](store::Reader&) { return store::keepPhoto(storePath, source); },
+        this,
+        [=](store::Reader&) -> Result<std::string> {
+            if (!QImageReader(QString::fromStdString(source)).canRead())
+                return Error{ErrorCode::PictureUnreadable, {source}};
+            return store::keepPhoto(storePath, source);
+        },
         [this](const Result<std::string>& kept) {
             if (!kept) return tell(kept.error());
             clearTrouble();

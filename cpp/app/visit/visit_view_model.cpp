@@ -159,6 +159,8 @@ void VisitViewModel::startOver()
 void VisitViewModel::keep()
 {
     if (!m_entry || m_isBusy || m_isKept) return;
+    if (m_done->hasSample() && m_done->sampleNumber().trimmed().isEmpty())
+        return tell({ErrorCode::Empty, {"number"}});
     std::vector<Edit> edits = m_entry->edits();
     if (edits.empty()) {
         session().dropDraft(m_entry->draftKey());
