@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Walks over a page and says what a person could not read, reach or hear. An empty list is a good page.
 import QtQuick
+import Duskrow.Testing
 
 QtObject {
     id: walk
@@ -13,6 +14,7 @@ QtObject {
         walk.texts = [];
         walk.visit(page, page, found);
         walk.judgeOverlaps(found);
+        Camera.take(page);
         return found;
     }
 
