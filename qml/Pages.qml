@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "setup", "visit", "samples", "programme", "calendar", "protocol", "settings"]
+    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "programme", "calendar", "protocol", "settings"]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -42,6 +42,14 @@ QtObject {
             model: root.app.history(historyPage.subject)
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component correct: Component {
+        Correction {
+            id: correctPage
+            model: root.app.correction(correctPage.subject)
+            onBack: root.left()
         }
     }
 
@@ -116,6 +124,8 @@ QtObject {
             return root.life;
         case "history":
             return root.history;
+        case "correct":
+            return root.correct;
         case "setup":
             return root.setup;
         case "visit":

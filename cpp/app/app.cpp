@@ -118,6 +118,11 @@ HistoryViewModel* App::history(const QString& subject)
     return make<HistoryViewModel>(subject);
 }
 
+CorrectionViewModel* App::correction(const QString& subject)
+{
+    return make<CorrectionViewModel>(subject);
+}
+
 SetupViewModel* App::setup(const QString& subject)
 {
     return make<SetupViewModel>(m_settings, subject);

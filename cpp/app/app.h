@@ -5,6 +5,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "app/calendar_view_model.h"
+#include "app/correction_view_model.h"
 #include "app/device_settings.h"
 #include "app/history_view_model.h"
 #include "app/life_view_model.h"
@@ -76,6 +77,7 @@ public:
     Q_INVOKABLE duskrow::app::SeasonViewModel* season(const QString& trap);
     Q_INVOKABLE duskrow::app::LifeViewModel* life(const QString& subject);
     Q_INVOKABLE duskrow::app::HistoryViewModel* history(const QString& subject);
+    Q_INVOKABLE duskrow::app::CorrectionViewModel* correction(const QString& subject);
     Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
     Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
     Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);

@@ -194,24 +194,20 @@ QString HistoryViewModel::warning() const
     return tr("It stays in the history, and you can let it stand again.");
 }
 
+// A visit, a service and a loan are corrected where they were entered, all else field by field.
 QString HistoryViewModel::correctRoute() const
 {
-    if (!m_isFound || !m_withdrawn.isEmpty()) return {};
+    if (!m_isFound || !m_withdrawn.isEmpty() || m_kind == "protocol_use") return {};
     if (m_kind == "visit") return QStringLiteral("visit");
-    if (m_kind == "site" && m_trap.isNil()) return {};
-    if (m_kind == "trap" || m_kind == "site" || m_kind == "service" || m_kind == "loan")
-        return QStringLiteral("life");
-    if (m_kind == "sample" && !m_trap.isNil()) return QStringLiteral("samples");
-    return {};
+    if (m_kind == "service" || m_kind == "loan") return QStringLiteral("life");
+    return QStringLiteral("correct");
 }
 
 QString HistoryViewModel::correctSubject() const
 {
     const QString id = QString::fromStdString(formatUuid(m_record));
-    const QString trap = QString::fromStdString(formatUuid(m_trap));
-    if (m_kind == "sample") return trap;
-    if (m_kind == "trap" || m_kind == "site") return QStringLiteral("correct:") + trap;
-    return QStringLiteral("edit:") + id;
+    if (correctRoute() != QLatin1String("correct")) return QStringLiteral("edit:") + id;
+    return QString::fromStdString(m_kind) + QLatin1Char('/') + id;
 }
 
 void HistoryViewModel::withdraw()

@@ -111,7 +111,7 @@ void LifeForm::begin(const QString& act, LocalDay day)
 {
     QSignalBlocker quiet(this);
     for (QString* text :
-        {&m_editing, &m_lot, &m_expiry, &m_borrower, &m_until, &m_tag, &m_gate, &m_landowner, &m_agreedDay})
+        {&m_editing, &m_lot, &m_expiry, &m_borrower, &m_until})
         text->clear();
     for (bool* flag : {&m_entranceKnown, &m_canopyKnown, &m_handlingRead, &m_lureOut, &m_stripOut, &m_washed,
              &m_sparesFrozen})
@@ -164,26 +164,12 @@ void LifeForm::takeEnd(const Trap& trap)
     m_sparesFrozen = trap.spareLuresFrozen.value_or(false);
 }
 
-void LifeForm::take(const Trap& trap, const Site& site)
-{
-    m_editing = written(formatUuid(trap.id));
-    m_day = written(trap.setDay);
-    m_tag = written(trap.tag);
-    m_lot = written(trap.lureLot);
-    m_expiry = written(trap.lureExpiry);
-    m_gate = written(site.gate);
-    m_landowner = written(site.landowner);
-    m_agreedDay = written(site.agreedDay);
-    takeEntrance(trap.entrance, trap.canopy);
-}
-
 Result<std::vector<Edit>> LifeForm::edits(
     const store::TrapRecords& records, const Moment& now, const Uuid& newId) const
 {
     if (serviceOf(m_act)) return serviceEdits(records, now, newId);
     if (m_act == QLatin1String("lend")) return loanEdits(records, newId);
     if (m_act == QLatin1String("end")) return endEdits(records);
-    if (m_act == QLatin1String("correct")) return correctionEdits(records);
     return std::vector<Edit>{};
 }
 
@@ -275,37 +261,6 @@ Result<std::vector<Edit>> LifeForm::endEdits(const store::TrapRecords& records) 
     after.spareLuresFrozen = said(m_sparesFrozen, before.spareLuresFrozen);
     std::vector<Edit> edits;
     add(edits, correction(before, after, records.trap.site));
-    return edits;
-}
-
-std::optional<Error> LifeForm::fill(Trap& trap, Site& site) const
-{
-    const auto set = dayOrNone(m_day);
-    if (!set) return set.error();
-    const auto expiry = dayOrNone(m_expiry);
-    if (!expiry) return expiry.error();
-    const auto agreed = dayOrNone(m_agreedDay);
-    if (!agreed) return agreed.error();
-    trap.setDay = *set;
-    trap.lureExpiry = *expiry;
-    enter(trap.tag, m_tag);
-    enter(trap.lureLot, m_lot);
-    trap.entrance = height(m_entranceKnown, m_entranceCm, trap.entrance);
-    trap.canopy = height(m_canopyKnown, m_canopyCm, trap.canopy);
-    enter(site.gate, m_gate);
-    enter(site.landowner, m_landowner);
-    site.agreedDay = *agreed;
-    return std::nullopt;
-}
-
-Result<std::vector<Edit>> LifeForm::correctionEdits(const store::TrapRecords& records) const
-{
-    Trap trap = records.trap;
-    Site site = records.site;
-    if (const auto mistake = fill(trap, site)) return *mistake;
-    std::vector<Edit> edits;
-    add(edits, correction(records.trap, trap, trap.site));
-    if (!site.id.isNil()) add(edits, correction(records.site, site, site.id));
     return edits;
 }
 

@@ -7,12 +7,12 @@
 
 namespace duskrow::app {
 
-// The entries of one act on a trap, as typed: raising, lure, strip, moving, lending, ending, correcting.
+// The entries of one act on a trap, as typed: raising, lure, strip, moving, lending, ending.
 class LifeForm : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by LifeViewModel")
-    // raise, lure, strip, move, lend, end or correct; empty while nothing is being done
+    // raise, lure, strip, move, lend or end; empty while nothing is being done
     Q_PROPERTY(QString act MEMBER m_act NOTIFY edited FINAL)
     Q_PROPERTY(
         QString editing MEMBER m_editing NOTIFY edited FINAL) // the record corrected; empty for a new one
@@ -31,10 +31,6 @@ class LifeForm : public QObject {
     Q_PROPERTY(bool stripOut MEMBER m_stripOut NOTIFY edited FINAL)
     Q_PROPERTY(bool washed MEMBER m_washed NOTIFY edited FINAL)
     Q_PROPERTY(bool sparesFrozen MEMBER m_sparesFrozen NOTIFY edited FINAL)
-    Q_PROPERTY(QString tag MEMBER m_tag NOTIFY edited FINAL)
-    Q_PROPERTY(QString gate MEMBER m_gate NOTIFY edited FINAL)
-    Q_PROPERTY(QString landowner MEMBER m_landowner NOTIFY edited FINAL)
-    Q_PROPERTY(QString agreedDay MEMBER m_agreedDay NOTIFY edited FINAL)
     Q_PROPERTY(duskrow::app::PlaceViewModel* place READ place NOTIFY placeChanged FINAL)
 
 public:
@@ -53,7 +49,6 @@ public:
     void take(const domain::Service& service);
     void take(const domain::Loan& loan);
     void takeEnd(const domain::Trap& trap);
-    void take(const domain::Trap& trap, const domain::Site& site);
 
     // What the act comes to in the records.
     //
@@ -77,10 +72,7 @@ private:
     [[nodiscard]] domain::Result<std::vector<domain::Edit>> loanEdits(
         const store::TrapRecords& records, const domain::Uuid& newId) const;
     [[nodiscard]] domain::Result<std::vector<domain::Edit>> endEdits(const store::TrapRecords& records) const;
-    [[nodiscard]] domain::Result<std::vector<domain::Edit>> correctionEdits(
-        const store::TrapRecords& records) const;
     [[nodiscard]] std::optional<domain::Error> fill(domain::Service& service) const;
-    [[nodiscard]] std::optional<domain::Error> fill(domain::Trap& trap, domain::Site& site) const;
 
     place::PositionSource& m_source;
     const Clock& m_clock;
@@ -102,10 +94,6 @@ private:
     bool m_stripOut = false;
     bool m_washed = false;
     bool m_sparesFrozen = false;
-    QString m_tag;
-    QString m_gate;
-    QString m_landowner;
-    QString m_agreedDay;
 };
 
 } // namespace duskrow::app

@@ -111,7 +111,6 @@ void LifeViewModel::begin(const QString& act)
     m_form.begin(act, today);
     const TrapNow now = trapNow(m_records.facts(), today);
     if (act == QLatin1String("raise")) m_form.takeEntrance(now.entrance, canopyNow());
-    if (act == QLatin1String("correct")) m_form.take(m_records.trap, m_records.site);
     if (act == QLatin1String("end")) m_form.takeEnd(m_records.trap);
     if (act == QLatin1String("lure") && m_settings.wasDoneOn(lureHandlingRead, toQDate(today)))
         m_form.setProperty("handlingRead", true);

@@ -37,9 +37,8 @@ class LifeViewModel : public ViewModel {
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
 
 public:
-    // subject  a trap's id; with "end:" or "correct:" before it that form opens at once; "edit:" and the id
-    // of
-    //          a service or loan corrects that one
+    // subject  a trap's id; with "end:" before it that form opens at once; "edit:" and the id of a service or
+    //          loan corrects that one
     LifeViewModel(
         Session& session, DeviceSettings& settings, const QString& subject, QObject* parent = nullptr);
 

@@ -12,6 +12,7 @@ namespace duskrow::app {
 // What every screen's view model has: the session, and the one sentence that is wrong at the moment.
 class ViewModel : public QObject {
     Q_OBJECT
+    QML_ANONYMOUS
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged FINAL)
 
 public:

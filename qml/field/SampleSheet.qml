@@ -13,6 +13,7 @@ Sheet {
     readonly property string state: root.model.state
     property int pest: 0
 
+    signal historyWanted
     signal visitWanted
 
     name: qsTr("Sample %1").arg(root.model.number)
@@ -135,6 +136,16 @@ Sheet {
         enabled: !root.model.busy
         Layout.fillWidth: true
         onClicked: root.model.stepBack()
+    }
+
+    PlainButton {
+        objectName: "history"
+        text: qsTr("Correct it, or see its history")
+        Layout.fillWidth: true
+        onClicked: {
+            root.settle();
+            root.historyWanted();
+        }
     }
 
     PlainButton {

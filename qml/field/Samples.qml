@@ -69,6 +69,7 @@ ScreenFrame {
         id: sheet
         objectName: "sampleSheet"
         model: root.model
+        onHistoryWanted: root.opened("history", "sample/" + root.model.chosen)
         onVisitWanted: root.opened("history", "visit/" + root.model.visitId)
     }
 }

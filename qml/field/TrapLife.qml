@@ -29,8 +29,6 @@ FocusScope {
             return lend;
         case "end":
             return end;
-        case "correct":
-            return correct;
         default:
             return overview;
         }
@@ -117,14 +115,6 @@ FocusScope {
             model: root.model
             onBack: root.leaveAct()
             onOpened: (route, subject) => root.opened(route, subject)
-        }
-    }
-
-    Component {
-        id: correct
-        LifeCorrect {
-            model: root.model
-            onBack: root.leaveAct()
         }
     }
 }

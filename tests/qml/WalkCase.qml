@@ -80,6 +80,8 @@ TestCase {
             return "";
         case "protocol":
             return "bertha-armyworm";
+        case "correct":
+            return "trap/" + ids.trap;
         case "history":
             return "visit/" + ids.visit;
         default:

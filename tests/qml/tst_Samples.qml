@@ -78,6 +78,15 @@ VisitStory {
         verify(world.changesOf(sample) === 3, "both steps stay in the history");
     }
 
+    function test_itsHistoryIsATapAway() {
+        keepSample();
+        openSample();
+        settle();
+        mouseClick(inSheet("sampleSheet", "history"));
+        tryVerify(() => findChild(page, "pages").currentItem.subject === "sample/" + world.recordsOf("sample")[0]);
+        verify(find("correct").visible);
+    }
+
     function test_moreThanThereAreIsRefused() {
         keepSample();
         openSample();

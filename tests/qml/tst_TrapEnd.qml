@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A trap is lent, ended, replaced, its set-up corrected. As a person does it, and what is really kept of it.
+// A trap is lent, ended, replaced. As a person does it, and what is really kept of it.
 import QtQuick
 import QtTest
 
@@ -104,23 +104,5 @@ LifeStory {
         tryVerify(() => pageOn(at) !== page);
         compare(fields(at, at.trap, ["end_day", "end_reason"]), "2026-07-14 replaced");
         compare(pageOn(at).subject, "replace/" + at.trap, "the set-up knows which one it replaces");
-    }
-
-    function test_aFactIsCorrectedAndNothingElseIsTouched() {
-        const at = standing();
-        at.world.keepRecord("trap", { entrance_mm: 1003, lure_lot: " K 1 " }, at.trap);
-        begin(at, "correct");
-        compare(find(find(pageOn(at), "entrance"), "box").text, "100");
-        type(pageOn(at), "tag", "bertha 7");
-        type(pageOn(at), "canopy", "35");
-        find(find(pageOn(at), "gate"), "box").forceActiveFocus();
-        for (const c of "north gate")
-            keyClick(c);
-        keep(at);
-        compare(fields(at, at.trap, ["tag", "canopy_mm", "entrance_mm"]), "bertha 7 350 1003");
-        compare(at.world.fieldOf(at.trap, "lure_lot"), " K 1 ");
-        compare(at.world.fieldOf(at.world.fieldOf(at.trap, "site"), "gate"), "north gate");
-        const history = open(at, "history", "trap/" + at.trap);
-        compare(find(history, "change0").flags.join("; "), "The tag: “bertha 1” → “bertha 7”; The height of the canopy: 30 cm → 35 cm");
     }
 }

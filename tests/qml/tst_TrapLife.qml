@@ -111,7 +111,7 @@ LifeStory {
         const found = [];
         for (const [width, height] of [[360, 640], [390, 844], [1280, 800]]) {
             for (const scale of [1, 2]) {
-                for (const act of ["", "raise", "lure", "strip", "move", "lend", "end", "correct"])
+                for (const act of ["", "raise", "lure", "strip", "move", "lend", "end"])
                     found.push({ tag: width + " wide, " + scale * 100 + " %, " + act, width, height, scale, act });
             }
         }

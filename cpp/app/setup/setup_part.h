@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <QStringList>
+#include <QtQml/qqmlregistration.h>
 
 #include "app/session.h"
 #include "domain/rules/stake.h"
@@ -33,6 +34,7 @@ domain::Result<SetupFacts> lookUpSetupFacts(
 // One step's entries. `edited` means that an entry changed, `changed` that words made from entries did.
 class SetupPart : public QObject {
     Q_OBJECT
+    QML_ANONYMOUS
 
 public:
     SetupPart(Session& session, const SetupFacts& facts, QObject* parent);

@@ -66,7 +66,8 @@ Result<Done> checkText(const Field& field, const std::string& text)
 
 Result<Done> checkValue(const Field& field, const Value& value)
 {
-    if (isEmpty(value)) return Done{};
+    if (isEmpty(value))
+        return field.required ? Result<Done>(Error{ErrorCode::Empty, {std::string(field.name)}}) : Done{};
     const Error wrongType{ErrorCode::NotANumber, {std::string(field.name)}};
     switch (field.type) {
     case FieldType::Flag:
@@ -87,7 +88,8 @@ Result<Done> checkValue(const Field& field, const Value& value)
 
 bool canHold(const Field& field, const Value& value)
 {
-    if (field.type == FieldType::Text) return isEmpty(value) || std::holds_alternative<std::string>(value);
+    if (isEmpty(value)) return true;
+    if (field.type == FieldType::Text) return std::holds_alternative<std::string>(value);
     return checkValue(field, value).has_value();
 }
 

@@ -40,6 +40,7 @@ struct Field {
     std::int64_t high = std::numeric_limits<std::int64_t>::max(); // of a text: most bytes
     std::vector<std::string_view> codes = {};
     bool indexed = false;
+    bool required = false; // nobody may empty it
     std::function<Value(const Record&)> get = {};
     std::function<bool(Record&, const Value&)> set = {}; // false when the value cannot be held
 };
@@ -61,7 +62,8 @@ const RecordKind& kindOf();
 
 // Whether a value may be kept in a field.
 //
-// Errors  OutOfRange, TooLong, UnknownCode {field ...}; NotADay {what was typed, field}; NotANumber {field}
+// Errors  Empty {field} where one must stand; OutOfRange, TooLong, UnknownCode {field ...}; NotADay {what was
+// typed, field}; NotANumber {field}
 //         when the value is of another type; ChangeMalformed {field} when a text is no UTF-8 or holds a NUL
 Result<Done> checkValue(const Field& field, const Value& value);
 

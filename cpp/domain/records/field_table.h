@@ -60,6 +60,13 @@ Field text(std::string_view name, std::string R::*member, MergeClass merge, std:
             }};
 }
 
+// One that nobody may empty.
+inline Field required(Field field)
+{
+    field.required = true;
+    return field;
+}
+
 template <typename R>
 Field decimal(std::string_view name, std::string R::*member, std::string_view unit)
 {

@@ -13,7 +13,7 @@ const RecordKind& kindOf<Programme>()
     static const RecordKind kind{"programme",
         {
             table::withdrawn(),
-            table::text("name", &Programme::name, Label),
+            table::required(table::text("name", &Programme::name, Label)),
             table::text("region", &Programme::region, Label),
             table::flag("invented", &Programme::invented, Label),
         }};
@@ -42,7 +42,7 @@ const RecordKind& kindOf<District>()
     static const RecordKind kind{"district",
         {
             table::withdrawn(),
-            table::text("name", &District::name, Label),
+            table::required(table::text("name", &District::name, Label)),
         }};
     return kind;
 }
@@ -54,7 +54,7 @@ const RecordKind& kindOf<ProtocolUse>()
         {
             table::withdrawn(),
             table::id("season", &ProtocolUse::season),
-            table::text("pest", &ProtocolUse::pest, Label),
+            table::required(table::text("pest", &ProtocolUse::pest, Label)),
             table::text("version", &ProtocolUse::version, Label),
         }};
     return kind;
@@ -66,7 +66,7 @@ const RecordKind& kindOf<Member>()
     static const RecordKind kind{"member",
         {
             table::withdrawn(),
-            table::text("name", &Member::name, Label),
+            table::required(table::text("name", &Member::name, Label)),
             table::code("role", &Member::role, roleNames, Label),
         }};
     return kind;

@@ -67,7 +67,7 @@ const RecordKind& kindOf<Sample>()
             table::withdrawn(),
             table::id("visit", &Sample::visit),
             table::id("trap", &Sample::trap),
-            table::text("number", &Sample::number, Label),
+            table::required(table::text("number", &Sample::number, Label)),
             table::integer("moths", &Sample::moths, "moths", 0, mostMoths),
             table::code("state", &Sample::state, sampleStateNames, Label),
             table::day("kept_day", &Sample::keptDay, Label),

@@ -147,9 +147,17 @@ ScreenFrame {
     PlainButton {
         objectName: "correct"
         visible: root.model.isFound
-        text: qsTr("Correct the set-up")
+        text: qsTr("Correct the trap")
         Layout.fillWidth: true
-        onClicked: root.model.begin("correct")
+        onClicked: root.opened("correct", "trap/" + root.model.trap)
+    }
+
+    PlainButton {
+        objectName: "correctSite"
+        visible: root.model.site.length > 0
+        text: qsTr("Correct the field")
+        Layout.fillWidth: true
+        onClicked: root.opened("correct", "site/" + root.model.site)
     }
 
     PlainButton {
