@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>To the nearest farmyard</source>
@@ -239,6 +239,28 @@
     <message>
         <source>Leave this part out</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Correction</name>
+    <message>
+        <source>What stood here before stays in the history.</source>
+        <translation type="unfinished">Ce qui était inscrit avant reste dans l’historique.</translation>
+    </message>
+    <message>
+        <source>Keep the correction</source>
+        <translation>Conserver la correction</translation>
+    </message>
+    <message>
+        <source>Nothing changed yet</source>
+        <translation>Rien n’est changé encore</translation>
+    </message>
+</context>
+<context>
+    <name>CorrectionEntry</name>
+    <message>
+        <source>Empty: not observed</source>
+        <translation>Vide&#xa0;: non observé</translation>
     </message>
 </context>
 <context>
@@ -561,6 +583,25 @@
     <message>
         <source>replaced by a new trap</source>
         <translation>remplacé par un nouveau piège</translation>
+    </message>
+</context>
+<context>
+    <name>EntryScale</name>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
     </message>
 </context>
 <context>
@@ -1678,6 +1719,10 @@
         <source>The trap is kept on this device.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Another trap at this field</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Keypad</name>
@@ -1800,57 +1845,6 @@
     </message>
     <message>
         <source>Done on</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>LifeCorrect</name>
-    <message>
-        <source>Correct the set-up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Set up on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tag on the trap</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Entrance at set-up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Empty: not measured</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Canopy at set-up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lot of the lure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lure use by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Landowner</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Said yes on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Way in</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2228,10 +2222,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Correct the set-up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>History of the field</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2275,6 +2265,14 @@
         <source>Finish taking it down</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Correct the trap</source>
+        <translation>Corriger le piège</translation>
+    </message>
+    <message>
+        <source>Correct the field</source>
+        <translation>Corriger le champ</translation>
+    </message>
 </context>
 <context>
     <name>LifeRaise</name>
@@ -2292,7 +2290,7 @@
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
 </context>
 <context>
@@ -2801,6 +2799,10 @@
         <source>Close</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Correct it, or see its history</source>
+        <translation>Le corriger, ou voir son histoire</translation>
+    </message>
 </context>
 <context>
     <name>SampleState</name>
@@ -3195,12 +3197,13 @@
         <translation>Langue</translation>
     </message>
     <message>
-        <source>as the device: %1</source>
-        <translation>comme l’appareil&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>Everything kept lies in</source>
         <translation>Tout est conservé dans</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <comment>what the language of the screens calls itself</comment>
+        <translation>français</translation>
     </message>
 </context>
 <context>
@@ -3382,7 +3385,7 @@
     <message>
         <source>h</source>
         <comment>hours</comment>
-        <translation type="unfinished"></translation>
+        <translation>h</translation>
     </message>
     <message>
         <source>Done</source>
@@ -3397,7 +3400,7 @@
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>Height of the entrance</source>
@@ -3421,7 +3424,7 @@
     <message>
         <source>cm</source>
         <comment>unit on the measuring rod</comment>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
 </context>
 <context>
@@ -3942,10 +3945,6 @@
 <context>
     <name>TrapSetup</name>
     <message>
-        <source>Another trap at this field</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Back to today</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4204,7 +4203,7 @@
     </message>
     <message>
         <source>Keep the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver la correction</translation>
     </message>
     <message>
         <source>Keep this visit</source>
@@ -4378,7 +4377,7 @@
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>Entrance of the trap</source>
@@ -4758,6 +4757,20 @@
     <message>
         <source>%1 entries, in %2.</source>
         <translation>%1 entrées, dans %2.</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::CorrectionEntries</name>
+    <message>
+        <source>not said</source>
+        <translation>non dit</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::CorrectionViewModel</name>
+    <message>
+        <source>Correct the %1</source>
+        <translation>Corriger&#xa0;: %1</translation>
     </message>
 </context>
 <context>

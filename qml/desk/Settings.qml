@@ -85,7 +85,7 @@ ScreenFrame {
 
         FactRow {
             label: qsTr("Language")
-            value: qsTr("as the device: %1").arg(Qt.locale().nativeLanguageName || Qt.locale().name)
+            value: qsTr("English", "what the language of the screens calls itself")
             Layout.fillWidth: true
         }
 
