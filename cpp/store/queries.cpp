@@ -140,6 +140,34 @@ Result<std::vector<Loan>> loansOf(Reader& reader, const Uuid& trap)
     return reader.select<Loan>({.where = "trap=?", .binds = {formatUuid(trap)}, .order = "from_day, id"});
 }
 
+Result<std::optional<Walk>> walk(Reader& reader, const Uuid& id)
+{
+    return byId<Walk>(reader, id);
+}
+
+Result<std::vector<Walk>> walksOf(Reader& reader, const Uuid& season)
+{
+    return reader.select<Walk>(
+        {.where = "season=?", .binds = {formatUuid(season)}, .order = "day DESC, at_ms DESC, id"});
+}
+
+Result<std::vector<Frame>> framesOf(Reader& reader, const Uuid& walk)
+{
+    return reader.select<Frame>({.where = "walk=?", .binds = {formatUuid(walk)}, .order = "day, at_ms, id"});
+}
+
+Result<std::vector<Frame>> framesOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Frame>({.where = "walk IN (SELECT id FROM now_walk WHERE season=?)",
+        .binds = {formatUuid(season)},
+        .order = "walk, day, at_ms, id"});
+}
+
+Result<std::vector<Decision>> decisionsOf(Reader& reader, const Uuid& walk)
+{
+    return reader.select<Decision>({.where = "walk=?", .binds = {formatUuid(walk)}, .order = "day, id"});
+}
+
 Result<std::vector<Visit>> visitsForDue(Reader& reader, const Uuid& season)
 {
     return reader.select<Visit>({.where = ofSeason,

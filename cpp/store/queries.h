@@ -4,6 +4,7 @@
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
+#include "domain/records/walk.h"
 #include "store/reader.h"
 
 namespace duskrow::store {
@@ -38,6 +39,14 @@ domain::Result<std::vector<domain::Visit>> visitsOf(
 domain::Result<std::vector<domain::Service>> servicesOf(Reader& reader, const domain::Uuid& trap);
 domain::Result<std::vector<domain::Sample>> samplesOf(Reader& reader, const domain::Uuid& trap);
 domain::Result<std::vector<domain::Loan>> loansOf(Reader& reader, const domain::Uuid& trap);
+
+domain::Result<std::optional<domain::Walk>> walk(Reader& reader, const domain::Uuid& id);
+domain::Result<std::vector<domain::Walk>> walksOf(Reader& reader, const domain::Uuid& season); // newest first
+// Of one walk, in the order in which they were searched.
+domain::Result<std::vector<domain::Frame>> framesOf(Reader& reader, const domain::Uuid& walk);
+domain::Result<std::vector<domain::Frame>> framesOfSeason(Reader& reader, const domain::Uuid& season);
+// Of one walk, the latest last.
+domain::Result<std::vector<domain::Decision>> decisionsOf(Reader& reader, const domain::Uuid& walk);
 
 // Of all traps of a season at once, by trap and day, with only the fields that say what is due.
 domain::Result<std::vector<domain::Visit>> visitsForDue(Reader& reader, const domain::Uuid& season);

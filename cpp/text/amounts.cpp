@@ -58,6 +58,12 @@ QString bees(Bees count, const QLocale& locale)
         count.value(), locale);
 }
 
+QString larvae(Larvae count, const QLocale& locale)
+{
+    return counted(QT_TRANSLATE_NOOP("Amount", "%1 larva"), QT_TRANSLATE_N_NOOP("Amount", "%1 larvae"),
+        count.value(), locale);
+}
+
 QString nights(Nights count, const QLocale& locale)
 {
     return counted(QT_TRANSLATE_NOOP("Amount", "%1 night"), QT_TRANSLATE_N_NOOP("Amount", "%1 nights"),

@@ -15,6 +15,7 @@ namespace duskrow::text {
 QString number(std::int64_t value, const QLocale& locale = {}); // "1,200"
 QString moths(domain::Moths count, const QLocale& locale = {}); // "1 moth", "47 moths"
 QString bees(domain::Bees count, const QLocale& locale = {}); // "2 bees"
+QString larvae(domain::Larvae count, const QLocale& locale = {}); // "1 larva", "26 larvae"
 QString nights(domain::Nights count, const QLocale& locale = {}); // "7 nights"
 QString days(std::chrono::days count, const QLocale& locale = {}); // "1 day", "56 days"
 QString perNight(domain::MothsPerNight rate, const QLocale& locale = {}); // "6.7 a night"

@@ -151,4 +151,17 @@ QString name(SampleState state)
     return {};
 }
 
+QString name(Decided decided)
+{
+    switch (decided) {
+    case Decided::Control:
+        return QCoreApplication::translate("Decided", "control the larvae");
+    case Decided::NoControl:
+        return QCoreApplication::translate("Decided", "leave the field alone");
+    case Decided::LookAgain:
+        return QCoreApplication::translate("Decided", "look again");
+    }
+    return {};
+}
+
 } // namespace duskrow::text

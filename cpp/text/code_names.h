@@ -6,6 +6,7 @@
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
+#include "domain/records/walk.h"
 
 namespace duskrow::text {
 
@@ -20,5 +21,6 @@ QString name(domain::NoCountReason reason);
 QString name(domain::TrapState state);
 QString name(domain::CountMethod method);
 QString name(domain::SampleState state);
+QString name(domain::Decided decided);
 
 } // namespace duskrow::text

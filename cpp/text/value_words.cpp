@@ -67,6 +67,8 @@ constexpr std::array codeFields{
         [](const std::string& c) { return codeWords<CountMethod>(countMethodNames, c); }},
     CodeField{
         "sample", "state", [](const std::string& c) { return codeWords<SampleState>(sampleStateNames, c); }},
+    CodeField{
+        "decision", "decided", [](const std::string& c) { return codeWords<Decided>(decidedNames, c); }},
 };
 
 QString codeOf(const RecordKind& kind, const std::string& field, const std::string& code)
@@ -95,6 +97,10 @@ QString numberWords(const Field& field, std::int64_t value)
     if (field.unit == "1e-7 degree")
         return words(QT_TRANSLATE_NOOP("ValueWords", "%1°"))
             .arg(QLocale().toString(static_cast<double>(value) * 1e-7, 'f', 5));
+    if (field.unit == "larvae") return larvae(Larvae{value});
+    if (field.unit == "cm2")
+        return words(QT_TRANSLATE_NOOP("ValueWords", "%1 m²"))
+            .arg(QLocale().toString(static_cast<double>(value) / 10'000, 'g', 3));
     if (field.unit == "h") return words(QT_TRANSLATE_NOOP("ValueWords", "%1 hours")).arg(plainNumber);
     if (field.unit.starts_with("ms since")) return momentWords(value);
     return plainNumber;
@@ -135,8 +141,8 @@ QString valueWords(
 
 bool isWorthReading(const std::string& field)
 {
-    constexpr std::array<std::string_view, 10> silent{"at_ms", "set_at_ms", "fix_at_ms", "offset_min", "site",
-        "season", "trap", "visit", "fix_count", "protocol_version"};
+    constexpr std::array<std::string_view, 11> silent{"at_ms", "set_at_ms", "fix_at_ms", "offset_min", "site",
+        "season", "trap", "visit", "walk", "fix_count", "protocol_version"};
     return std::find(silent.begin(), silent.end(), field) == silent.end();
 }
 

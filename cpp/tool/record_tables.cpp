@@ -66,7 +66,7 @@ Result<std::vector<formats::Table>> tablesOf(store::Reader& reader)
 Result<std::vector<formats::Table>> recordTables(store::Reader& reader)
 {
     return tablesOf<Programme, Season, District, ProtocolUse, Member, Site, Trap, Service, Loan, Visit,
-        Sample>(reader);
+        Sample, Walk, Frame, Decision>(reader);
 }
 
 } // namespace duskrow::tool

@@ -8,6 +8,7 @@
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
+#include "domain/records/walk.h"
 
 using namespace duskrow::domain;
 using namespace std::string_literals;
@@ -30,7 +31,8 @@ std::shared_ptr<Record> emptyRecord(const RecordKind& kind)
     return first(std::type_identity<Programme>{}, std::type_identity<Season>{},
         std::type_identity<District>{}, std::type_identity<ProtocolUse>{}, std::type_identity<Member>{},
         std::type_identity<Site>{}, std::type_identity<Trap>{}, std::type_identity<Service>{},
-        std::type_identity<Loan>{}, std::type_identity<Visit>{}, std::type_identity<Sample>{});
+        std::type_identity<Loan>{}, std::type_identity<Visit>{}, std::type_identity<Sample>{},
+        std::type_identity<Walk>{}, std::type_identity<Frame>{}, std::type_identity<Decision>{});
 }
 
 // Values that a field must take and give back unchanged.

@@ -41,6 +41,7 @@ private Q_SLOTS:
         checkNames<TrapState>(trapStateNames);
         checkNames<CountMethod>(countMethodNames);
         checkNames<SampleState>(sampleStateNames);
+        checkNames<Decided>(decidedNames);
     }
 
     void noCountIsNeverCalledZero()

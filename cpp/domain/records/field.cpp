@@ -7,6 +7,7 @@
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
+#include "domain/records/walk.h"
 
 namespace duskrow::domain {
 
@@ -21,7 +22,8 @@ const std::vector<const RecordKind*>& recordKinds()
 {
     static const std::vector<const RecordKind*> kinds{&kindOf<Programme>(), &kindOf<Season>(),
         &kindOf<District>(), &kindOf<ProtocolUse>(), &kindOf<Member>(), &kindOf<Site>(), &kindOf<Trap>(),
-        &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>()};
+        &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>(), &kindOf<Walk>(),
+        &kindOf<Frame>(), &kindOf<Decision>()};
     return kinds;
 }
 
