@@ -9,6 +9,7 @@ namespace duskrow::domain {
 
 using Moths = Quantity<struct MothsTag, std::int64_t>;
 using Bees = Quantity<struct BeesTag, std::int64_t>;
+using Larvae = Quantity<struct LarvaeTag, std::int64_t>;
 using Nights = Quantity<struct NightsTag, std::int64_t>;
 using MothsPerNight = Quantity<struct MothsPerNightTag, double>;
 
