@@ -111,13 +111,13 @@ private Q_SLOTS:
             for (const auto& [column, probability] :
                 {std::pair{"q025", 0.025}, {"median", 0.5}, {"q975", 0.975}}) {
                 const double found = posterior.quantile(probability).value();
-                QVERIFY2(isNear(found, row.number(column), 3e-4),
+                QVERIFY2(isNear(found, row.number(column), 2e-6),
                     qPrintable(QStringLiteral("%1 %2: %3")
                                    .arg(QString::fromUtf8(row.text("larvae")), QString::fromUtf8(column))
                                    .arg(found, 0, 'g', 9)));
             }
             QVERIFY(
-                std::abs(posterior.probabilityAbove(LarvaePerFrame{5.0}) - row.number("p_mean_gt_5")) < 2e-5);
+                std::abs(posterior.probabilityAbove(LarvaePerFrame{5.0}) - row.number("p_mean_gt_5")) < 1e-6);
             QVERIFY(isNear(posterior.medianDispersion(), row.number("median_k"), 3e-3));
         }
     }

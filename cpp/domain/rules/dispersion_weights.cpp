@@ -41,6 +41,10 @@ double logWeight(const FrameTally& tally, double logK, double prior)
 {
     const double larvae = static_cast<double>(tally.larvae.value());
     const double stops = static_cast<double>(tally.stops);
+    if (!tally.isEven()) {
+        const double mean = (larvae + 0.5) / static_cast<double>(tally.frames.value());
+        return logDensityOf(tally, {std::exp(logK), prior}, std::log(mean));
+    }
     return prior + 0.5 * logK + logBeta(larvae + 0.5, stops * std::exp(logK));
 }
 
@@ -68,6 +72,21 @@ Span spanThatMatters(const FrameTally& tally)
 
 } // namespace
 
+double logDensityOf(const FrameTally& tally, const DispersionNode& node, double logMean)
+{
+    const double mean = std::exp(logMean);
+    const double stops = static_cast<double>(tally.stops);
+    double sum = node.logPrior + stops * node.k * std::log(node.k)
+        + (static_cast<double>(tally.larvae.value()) + 0.5) * logMean;
+    double information = 0.0;
+    for (const FrameTally::Size& size : tally.sizes) {
+        const double both = node.k + size.frames * mean;
+        sum -= (size.larvae + size.stops * node.k) * std::log(both);
+        information += size.stops * size.frames * node.k / both;
+    }
+    return sum + 0.5 * std::log(information);
+}
+
 std::vector<DispersionNode> dispersionNodes(const FrameTally& tally)
 {
     const Span span = spanThatMatters(tally);
@@ -91,9 +110,13 @@ double dispersionQuantile(const std::vector<DispersionNode>& nodes, double proba
 {
     double below = 0.0;
     for (std::size_t i = 0; i + 1 < nodes.size(); ++i) {
-        const double share = 0.5 * (nodes[i].weight + nodes[i + 1].weight);
+        const double first = nodes[i].weight;
+        const double second = nodes[i + 1].weight;
+        const double share = 0.5 * (first + second);
         if (below + share >= probability && share > 0.0) {
-            const double part = (probability - below) / share;
+            const double rest = std::max(0.0, probability - below);
+            const double root = std::sqrt(std::max(0.0, first * first + 2.0 * (second - first) * rest));
+            const double part = rest > 0.0 ? 2.0 * rest / (first + root) : 0.0;
             const double low = std::log(nodes[i].k);
             return std::exp(low + part * (std::log(nodes[i + 1].k) - low));
         }

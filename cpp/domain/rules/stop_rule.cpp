@@ -6,13 +6,13 @@
 #include <string>
 
 #include "domain/rules/boost_policy.h"
+#include "domain/rules/frame_estimate.h"
 
 namespace duskrow::domain {
 
 namespace {
 
 constexpr double lowestThreshold = 1.0; // per square metre
-constexpr double mostAtAStop = 100.0; // larvae: keeps the exact table quick
 constexpr int mostStopsOfAPlan = 200;
 constexpr std::int64_t stopsBeforeGuard = 8;
 constexpr double patchyShare = 0.5; // of the plan's dispersion
@@ -27,7 +27,7 @@ std::optional<Error> refusalOf(const StopDesign& design)
 {
     const double area = design.areaOfAStop.value();
     if (!(area >= 0.01 && area <= 100.0)) return outside("frame_m2", "0.01", "100");
-    const double highest = std::floor(mostAtAStop / area);
+    const double highest = std::floor(mostLarvaeOfAPlan / area);
     const double threshold = design.threshold.value();
     if (!(threshold >= lowestThreshold && threshold <= highest))
         return outside("threshold_per_m2", "1", std::to_string(std::llround(highest)));
@@ -75,6 +75,20 @@ std::optional<double> centringMean(double lowMean, double threshold, double k)
 }
 
 } // namespace
+
+StopDesign stopDesignOf(const Protocol& protocol, LarvaePerSquareMetre threshold)
+{
+    StopDesign design;
+    design.threshold = threshold;
+    design.areaOfAStop = frameAreaOf(protocol);
+    if (!protocol.scouting) return design;
+    const auto stops = [](const Figure<Frames>& frames, int otherwise) {
+        return frames.value ? static_cast<int>(frames.value->value()) : otherwise;
+    };
+    design.fewest = stops(protocol.scouting->framesFewest, design.fewest);
+    design.expected = stops(protocol.scouting->framesExpected, design.expected);
+    return design;
+}
 
 Result<StopLines> stopLines(
     double lowMean, double highMean, double dispersion, double falseAbove, double falseBelow)

@@ -5,9 +5,13 @@
 #include <optional>
 
 #include "domain/base/result.h"
+#include "domain/protocol/protocol.h"
 #include "domain/rules/frame_tally.h"
 
 namespace duskrow::domain {
+
+// The largest threshold at a stop that a plan is made for, which keeps its exact table quick.
+inline constexpr double mostLarvaeOfAPlan = 100.0;
 
 // What a stop rule is asked for. The unit is a stop: one frame, or several laid at one place.
 struct StopDesign {
@@ -21,6 +25,9 @@ struct StopDesign {
     int expected = 10; // stops of a usual walk; the lines let fewer do only far from the threshold
     int most = 20; // stops; then the field is near the threshold and stays undecided
 };
+
+// The usual design for a threshold with the protocol's own frame, fewest and expected frames.
+StopDesign stopDesignOf(const Protocol& protocol, LarvaePerSquareMetre threshold);
 
 // Two parallel lines of the running total T after n stops: "below" at T <= slope n + below, "above" at
 // T >= slope n + above.

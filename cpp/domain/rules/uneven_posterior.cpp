@@ -13,22 +13,6 @@ constexpr int cells = 400; // even
 constexpr double tailDrop = 28.0; // as a logarithm: where a tail is let go
 constexpr double longestTail = 60.0;
 
-// ln of likelihood times prior times m, for one dispersion.
-double logDensity(const FrameTally& tally, const DispersionNode& node, double logMean)
-{
-    const double mean = std::exp(logMean);
-    const double stops = static_cast<double>(tally.stops);
-    double sum = node.logPrior + stops * node.k * std::log(node.k)
-        + (static_cast<double>(tally.larvae.value()) + 0.5) * logMean;
-    double information = 0.0;
-    for (const FrameTally::Size& size : tally.sizes) {
-        const double both = node.k + size.frames * mean;
-        sum -= (size.larvae + size.stops * node.k) * std::log(both);
-        information += size.stops * size.frames * node.k / both;
-    }
-    return sum + 0.5 * std::log(information);
-}
-
 } // namespace
 
 double UnevenPosterior::logMeanAt(double place) const
@@ -42,9 +26,13 @@ UnevenPosterior::UnevenPosterior(const FrameTally& tally, std::vector<Dispersion
     const double stops = static_cast<double>(tally.stops);
     m_centre = std::log(larvae / static_cast<double>(tally.frames.value()));
     m_scale = std::min(1.0, std::sqrt(1.0 / larvae + 1.0 / (stops * dispersionQuantile(nodes, 0.5))));
-    const double upwards = std::min(longestTail, tailDrop / (stops * nodes.front().k));
-    m_first = -std::asinh(std::min(longestTail, tailDrop / larvae + 8.0 * m_scale) / m_scale);
-    m_step = (std::asinh(std::max(upwards, 8.0 * m_scale) / m_scale) - m_first) / cells;
+    // Far from the estimate the logarithm falls by larvae * distance below and by n k * distance above;
+    // between, where k is small against the mean, by n k * exp(distance) below.
+    const double leastSpread = tailDrop / (stops * nodes.front().k);
+    const double down = tailDrop / larvae + std::log1p(leastSpread) + 2.0;
+    const double up = leastSpread + 2.0;
+    m_first = -std::asinh(std::min(longestTail, down) / m_scale);
+    m_step = (std::asinh(std::min(longestTail, up) / m_scale) - m_first) / cells;
 
     // Rows of one dispersion each, as logarithms first: their largest is not known before.
     std::vector<std::vector<double>> rows;
@@ -53,7 +41,7 @@ UnevenPosterior::UnevenPosterior(const FrameTally& tally, std::vector<Dispersion
         std::vector<double>& row = rows.emplace_back();
         for (int j = 0; j <= cells; ++j) {
             const double place = m_first + m_step * j;
-            row.push_back(logDensity(tally, node, logMeanAt(place)) + std::log(std::cosh(place)));
+            row.push_back(logDensityOf(tally, node, logMeanAt(place)) + std::log(std::cosh(place)));
             largest = std::max(largest, row.back());
         }
     }
