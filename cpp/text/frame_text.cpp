@@ -57,8 +57,7 @@ QString fieldsOf(const OperatingRow& row, LarvaePerSquareMetre threshold, const 
     if (is(1.0)) return FrameWords::tr("Of 100 fields right at your threshold (%1)").arg(dense);
     if (is(0.5)) return FrameWords::tr("Of 100 fields at half your threshold (%1)").arg(dense);
     if (is(2.0 / 3.0)) return FrameWords::tr("Of 100 fields a third below your threshold (%1)").arg(dense);
-    if (is(1.5))
-        return FrameWords::tr("Of 100 fields half as much again above your threshold (%1)").arg(dense);
+    if (is(1.5)) return FrameWords::tr("Of 100 fields half as dense again as your threshold (%1)").arg(dense);
     if (is(2.0)) return FrameWords::tr("Of 100 fields at twice your threshold (%1)").arg(dense);
     return FrameWords::tr("Of 100 fields with %1").arg(dense);
 }
@@ -130,13 +129,13 @@ QString stopSentence(
     const auto named = [&](std::int64_t count) { return looks(estimate, count, locale); };
     switch (report.state) {
     case StopState::Below:
-        return FrameWords::tr("You can stop: %1 after %2 is far enough below the threshold.")
+        return FrameWords::tr("%1 after %2: far enough below the threshold to stop.")
             .arg(larvae(estimate.larvae, locale), named(estimate.stops));
     case StopState::Above:
-        return FrameWords::tr("You can stop: %1 after %2 is far enough above the threshold.")
+        return FrameWords::tr("%1 after %2: far enough above the threshold to stop.")
             .arg(larvae(estimate.larvae, locale), named(estimate.stops));
     case StopState::Undecided:
-        return FrameWords::tr("You can stop: after %1 the field is near the threshold. Look again in two or "
+        return FrameWords::tr("After %1 the field is near the threshold. Look again in two or "
                               "three days, or treat it as being at the threshold.")
             .arg(named(estimate.stops));
     case StopState::GoOn:
@@ -158,7 +157,8 @@ QString stopSentence(
               .arg(named(next), above);
 }
 
-QString verdictSentence(FrameVerdict verdict, LarvaePerSquareMetre threshold, const QLocale& locale)
+QString verdictSentence(
+    FrameVerdict verdict, StopState state, LarvaePerSquareMetre threshold, const QLocale& locale)
 {
     const QString dense = density(threshold, locale);
     switch (verdict) {
@@ -169,6 +169,11 @@ QString verdictSentence(FrameVerdict verdict, LarvaePerSquareMetre threshold, co
     case FrameVerdict::TooCloseToCall:
         break;
     }
+    if (state == StopState::Below || state == StopState::Above)
+        return FrameWords::tr(
+            "Too close to call at your threshold of %1 all the same: the counts are too uneven "
+            "to trust the total. Count more frames.")
+            .arg(dense);
     return FrameWords::tr("Too close to call at your threshold of %1.").arg(dense);
 }
 

@@ -30,8 +30,9 @@ QString chanceSentence(const domain::FrameEstimate& estimate, domain::LarvaePerS
 QString stopSentence(const domain::StopPlan& plan, const domain::StopReport& report,
     const domain::FrameEstimate& estimate, const QLocale& locale = {});
 
-QString verdictSentence(domain::FrameVerdict verdict, domain::LarvaePerSquareMetre threshold,
-    const QLocale& locale = {}); // "Below your threshold of 20 larvae per m²."
+// "Below your threshold of 20 larvae per m²."; says so when a line was met and yet nothing is called.
+QString verdictSentence(domain::FrameVerdict verdict, domain::StopState state,
+    domain::LarvaePerSquareMetre threshold, const QLocale& locale = {});
 
 // How often the plan errs, in fields of 100, for these rows of its exact table.
 QString operatingSentence(

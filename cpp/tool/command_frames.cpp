@@ -122,7 +122,7 @@ Result<Done> say(
     const QString chance = text::chanceSentence(estimate, threshold);
     if (!chance.isEmpty()) print(chance);
     print(text::stopSentence(against->plan, against->report, estimate));
-    print(text::verdictSentence(against->verdict, threshold));
+    print(text::verdictSentence(against->verdict, against->report.state, threshold));
     if (const auto printed = printErrorRates(against->plan); !printed) return printed.error();
     printDecisionCautions(protocol);
     return Done{};
@@ -138,6 +138,7 @@ Result<int> sayFrames(const FramesLine& line)
     if (!tally) return tally.error();
     const auto frame = frameOf(line, *protocol);
     if (!frame) return frame.error();
+    if (const auto dispersion = dispersionOf(line); !dispersion) return dispersion.error();
 
     std::optional<Against> against;
     std::optional<LarvaePerSquareMetre> threshold;
@@ -153,7 +154,7 @@ Result<int> sayFrames(const FramesLine& line)
     if (!estimate) return estimate.error();
     if (against) {
         against->report = stopAfter(against->plan, estimate->stops, estimate->larvae, estimate->dispersion);
-        against->verdict = verdictOf(against->report.state, estimate->probabilityAbove);
+        against->verdict = verdictOf(against->report.state, *estimate);
     }
     if (line.asJson) {
         print(QString::fromStdString(json(*estimate, *frame, against).dump(2)));

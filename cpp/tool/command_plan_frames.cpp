@@ -104,11 +104,10 @@ Result<Done> printPatchyCaution(const StopPlan& plan)
     const std::array dense{LarvaePerSquareMetre{1.5 * plan.design.threshold.value()}};
     const auto rows = operatingTable(plan, dense, patchy);
     if (!rows) return rows.error();
-    print(said(QT_TRANSLATE_NOOP("Tool",
-                   "All this holds where larvae are as patchy as assumed (k = %1), which nobody has "
-                   "published for this "
-                   "pest. In patchier fields (k = %2):"))
-              .arg(QLocale().toString(plan.design.dispersion), QLocale().toString(patchy)));
+    print(
+        said(QT_TRANSLATE_NOOP("Tool",
+                 "How patchy the larvae of this pest lie nobody has published. In patchier fields (k = %1):"))
+            .arg(QLocale().toString(patchy)));
     print(text::operatingSentence(rows->front(), plan.design.threshold));
     return Done{};
 }

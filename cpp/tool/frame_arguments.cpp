@@ -28,14 +28,20 @@ struct Columns {
     bool areNamed = false;
 };
 
+// A comma inside quotes parts nothing. Quotes themselves are dropped: no count and no name has one.
 QStringList cellsOf(const QString& row)
 {
-    QStringList cells = row.split(u',');
-    for (QString& cell : cells) {
-        cell = cell.trimmed();
-        if (cell.size() > 1 && cell.startsWith(u'"') && cell.endsWith(u'"'))
-            cell = cell.mid(1, cell.size() - 2).trimmed();
+    QStringList cells{QString()};
+    bool isQuoted = false;
+    for (const QChar sign : row) {
+        if (sign == u'"')
+            isQuoted = !isQuoted;
+        else if (sign == u',' && !isQuoted)
+            cells << QString();
+        else
+            cells.back() += sign;
     }
+    for (QString& cell : cells) cell = cell.trimmed();
     return cells;
 }
 
@@ -113,6 +119,16 @@ Result<SquareMetres> frameOf(const FrameLine& typed, const Protocol& protocol)
     return SquareMetres{*area};
 }
 
+Result<double> dispersionOf(const FrameLine& typed)
+{
+    if (typed.dispersion.empty()) return StopDesign{}.dispersion;
+    const auto dispersion = positiveNumber(typed.dispersion, "dispersion", "0.2", "1000");
+    if (!dispersion) return dispersion.error();
+    if (*dispersion < 0.2 || *dispersion > 1000.0)
+        return Error{ErrorCode::OutOfRange, {"dispersion", "0.2", "1000"}};
+    return *dispersion;
+}
+
 Result<StopPlan> planOf(const FrameLine& typed, const Protocol& protocol, SquareMetres areaOfAStop)
 {
     const std::string highest =
@@ -121,12 +137,9 @@ Result<StopPlan> planOf(const FrameLine& typed, const Protocol& protocol, Square
     if (!threshold) return threshold.error();
     StopDesign design = stopDesignOf(protocol, LarvaePerSquareMetre{*threshold});
     design.areaOfAStop = areaOfAStop;
-    if (!typed.dispersion.empty()) {
-        const auto dispersion = positiveNumber(typed.dispersion, "dispersion", "0.2", "1000");
-        if (!dispersion) return dispersion.error();
-        if (*dispersion > 1000.0) return Error{ErrorCode::OutOfRange, {"dispersion", "0.2", "1000"}};
-        design.dispersion = *dispersion;
-    }
+    const auto dispersion = dispersionOf(typed);
+    if (!dispersion) return dispersion.error();
+    design.dispersion = *dispersion;
     return planStops(design);
 }
 
@@ -165,6 +178,9 @@ Result<Done> printErrorRates(const StopPlan& plan)
     const std::array densities{LarvaePerSquareMetre{et / 1.5}, threshold, LarvaePerSquareMetre{1.5 * et}};
     const auto rows = operatingTable(plan, densities, plan.design.dispersion);
     if (!rows) return rows.error();
+    print(QCoreApplication::translate(
+        "Tool", "How often walks by this rule err where larvae are as patchy as assumed (k = %1):")
+              .arg(QLocale().toString(plan.design.dispersion)));
     for (const OperatingRow& row : *rows) print(text::operatingSentence(row, threshold));
     return Done{};
 }

@@ -33,6 +33,9 @@ domain::Result<double> positiveNumber(
 // The frame that was typed, else the protocol's.
 domain::Result<domain::SquareMetres> frameOf(const FrameLine& typed, const domain::Protocol& protocol);
 
+// How unevenly larvae lie, as it was typed, else the usual plan's.
+domain::Result<double> dispersionOf(const FrameLine& typed);
+
 // The plan for the threshold and dispersion that were typed.
 //
 // areaOfAStop  frame area times the frames at a stop

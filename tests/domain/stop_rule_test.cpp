@@ -209,24 +209,88 @@ private Q_SLOTS:
     {
         QTest::addColumn<StopState>("state");
         QTest::addColumn<double>("above"); // below 0 for not known
+        QTest::addColumn<FrameStanding>("standing");
         QTest::addColumn<FrameVerdict>("verdict");
-        QTest::newRow("below, and likely so") << StopState::Below << 0.02 << FrameVerdict::Below;
-        QTest::newRow("below, but hardly") << StopState::Below << 0.40 << FrameVerdict::TooCloseToCall;
-        QTest::newRow("above, and likely so") << StopState::Above << 0.90 << FrameVerdict::Above;
-        QTest::newRow("above by one frame alone") << StopState::Above << 0.60 << FrameVerdict::TooCloseToCall;
-        QTest::newRow("likely, but not looked long enough")
-            << StopState::GoOn << 0.99 << FrameVerdict::TooCloseToCall;
-        QTest::newRow("undecided at the last frame")
-            << StopState::Undecided << 0.72 << FrameVerdict::TooCloseToCall;
-        QTest::newRow("no chance known") << StopState::Below << -1.0 << FrameVerdict::TooCloseToCall;
+        const auto row = [](const char* claim, StopState state, double above, FrameStanding standing,
+                             FrameVerdict verdict) {
+            QTest::newRow(claim) << state << above << standing << verdict;
+        };
+        const auto good = FrameStanding::Range;
+        const auto wide = FrameStanding::TooFewForRange;
+        const auto open = FrameVerdict::TooCloseToCall;
+        row("below, and likely so", StopState::Below, 0.02, good, FrameVerdict::Below);
+        row("below, none found", StopState::Below, 0.0, FrameStanding::NoneFound, FrameVerdict::Below);
+        row("below, few larvae and a wide range", StopState::Below, 0.1, wide, FrameVerdict::Below);
+        row("below, but hardly", StopState::Below, 0.40, good, open);
+        row("above, and likely so", StopState::Above, 0.90, good, FrameVerdict::Above);
+        row("above by one full frame", StopState::Above, 0.96, wide, open);
+        row("above, but hardly", StopState::Above, 0.60, good, open);
+        row("likely, but not looked long enough", StopState::GoOn, 0.99, good, open);
+        row("undecided at the last frame", StopState::Undecided, 0.72, good, open);
+        row("no chance known", StopState::Below, -1.0, FrameStanding::TooFewForSpread, open);
     }
 
     void verdict()
     {
         QFETCH(StopState, state);
         QFETCH(double, above);
+        QFETCH(FrameStanding, standing);
         QFETCH(FrameVerdict, verdict);
-        QCOMPARE(verdictOf(state, above < 0 ? std::nullopt : std::optional(above)), verdict);
+        FrameEstimate estimate;
+        estimate.standing = standing;
+        if (above >= 0) estimate.probabilityAbove = above;
+        QCOMPARE(verdictOf(state, estimate), verdict);
+    }
+
+    // The claims of frame_verdict.h, on whole walks.
+    void wholeWalks_data()
+    {
+        QTest::addColumn<QList<int>>("larvae");
+        QTest::addColumn<StopState>("state");
+        QTest::addColumn<FrameVerdict>("verdict");
+        QTest::newRow("one full frame calls nothing")
+            << QList<int>{0, 0, 0, 0, 90} << StopState::Above << FrameVerdict::TooCloseToCall;
+        QTest::newRow("full everywhere")
+            << QList<int>{14, 9, 22, 11, 17} << StopState::Above << FrameVerdict::Above;
+        QTest::newRow("next to nothing")
+            << QList<int>{1, 0, 2, 0, 0} << StopState::Below << FrameVerdict::Below;
+        QTest::newRow("nothing") << QList<int>{0, 0, 0, 0, 0} << StopState::Below << FrameVerdict::Below;
+        QTest::newRow("near it") << QList<int>{4, 9, 2, 15, 0, 6, 3, 8, 1, 7} << StopState::GoOn
+                                 << FrameVerdict::TooCloseToCall;
+        // As patchy as planned, and just on the line.
+        QTest::newRow("just met at the last frame") << QList<int>{0, 0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 6, 7, 8,
+            9, 11, 13, 16, 21} << StopState::Above << FrameVerdict::Above;
+    }
+
+    void wholeWalks()
+    {
+        QFETCH(QList<int>, larvae);
+        QFETCH(StopState, state);
+        QFETCH(FrameVerdict, verdict);
+        std::vector<FrameStop> stops;
+        for (const int count : larvae) stops.push_back({Larvae{count}});
+        const auto estimate = estimateFrames(stops, SquareMetres{0.25}, LarvaePerSquareMetre{20.0});
+        const StopReport report =
+            stopAfter(usualPlan(), estimate->stops, estimate->larvae, estimate->dispersion);
+        QCOMPARE(report.state, state);
+        QCOMPARE(verdictOf(report.state, *estimate), verdict);
+    }
+
+    void theProtocolGivesFrameAndNumbers()
+    {
+        Protocol protocol;
+        const StopDesign usual = stopDesignOf(protocol, LarvaePerSquareMetre{17.0});
+        QCOMPARE(usual.threshold.value(), 17.0);
+        QCOMPARE(usual.areaOfAStop.value(), 0.25);
+        protocol.scouting.emplace();
+        protocol.scouting->frame.value = SquareMetres{1.0};
+        protocol.scouting->framesFewest.value = Frames{3};
+        protocol.scouting->framesExpected.value = Frames{12};
+        const StopDesign own = stopDesignOf(protocol, LarvaePerSquareMetre{17.0});
+        QCOMPARE(own.areaOfAStop.value(), 1.0);
+        QCOMPARE(own.fewest, 3);
+        QCOMPARE(own.expected, 12);
+        QCOMPARE(own.most, 20);
     }
 };
 

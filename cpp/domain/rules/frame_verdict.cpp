@@ -9,11 +9,13 @@ constexpr double leastChance = 2.0 / 3.0;
 
 } // namespace
 
-FrameVerdict verdictOf(StopState state, std::optional<double> probabilityAbove)
+FrameVerdict verdictOf(StopState state, const FrameEstimate& estimate)
 {
-    if (!probabilityAbove) return FrameVerdict::TooCloseToCall;
-    if (state == StopState::Above && *probabilityAbove >= leastChance) return FrameVerdict::Above;
-    if (state == StopState::Below && 1.0 - *probabilityAbove >= leastChance) return FrameVerdict::Below;
+    if (!estimate.probabilityAbove) return FrameVerdict::TooCloseToCall;
+    const double above = *estimate.probabilityAbove;
+    if (state == StopState::Below && 1.0 - above >= leastChance) return FrameVerdict::Below;
+    if (state == StopState::Above && above >= leastChance && estimate.standing == FrameStanding::Range)
+        return FrameVerdict::Above;
     return FrameVerdict::TooCloseToCall;
 }
 
