@@ -128,6 +128,14 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::PictureUnreadable:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The picture %1 cannot be used. Choose a picture file of at most 32 MB.")};
+    case ErrorCode::TableEmpty:
+        return {QT_TRANSLATE_NOOP("ErrorText", "The file %1 holds no count. Write one in each row.")};
+    case ErrorCode::TableNoColumn:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The file %1 has no column “%2”. Name its columns in the first row.")};
+    case ErrorCode::TableRow:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "In row %2 of %1, “%3” is not a count. Write whole numbers, such as 7.")};
     case ErrorCode::PositionUnavailable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "There is no position right now. Wait under the open sky, or type the coordinates.")};

@@ -96,6 +96,8 @@ private Q_SLOTS:
         row("season", "--trap");
         row("due", "--on");
         row("band", "CATCH");
+        row("frames", "--threshold");
+        row("plan-frames", "--dispersion");
         row("export", "--as");
         row("check", "STORE");
     }

@@ -40,6 +40,9 @@ enum class ErrorCode {
     FileUnreadable, // {path}
     FileUnwritable, // {path}
     PictureUnreadable, // {path}
+    TableEmpty, // {path}
+    TableNoColumn, // {path, column}
+    TableRow, // {path, row, what stands there}
     // Positions
     PositionUnavailable, // {}
     PositionLogUnreadable, // {path}

@@ -9,15 +9,11 @@
 #include <string>
 #include <vector>
 
+#include "domain/rules/boost_policy.h"
+
 namespace duskrow::domain {
 
 namespace {
-
-namespace policies = boost::math::policies;
-using NoThrow = policies::policy<policies::domain_error<policies::ignore_error>,
-    policies::pole_error<policies::ignore_error>, policies::overflow_error<policies::ignore_error>,
-    policies::evaluation_error<policies::ignore_error>, policies::rounding_error<policies::ignore_error>,
-    policies::promote_double<false>>;
 
 constexpr std::int64_t mostMoths = 1'000'000'000;
 constexpr double tail = 0.025;
