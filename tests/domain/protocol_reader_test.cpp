@@ -54,6 +54,13 @@ private Q_SLOTS:
         QVERIFY(rule.lossPerLarva.value == BushelsPerAcrePerLarva{0.058});
         QVERIFY(rule.drySeasonDivisor.value == 1.48);
         QVERIFY(rule.publishedCost.to == DollarsPerAcre{12});
+        QVERIFY(rule.publishedLarvae.to == LarvaePerSquareMetre{34});
+        QVERIFY(rule.publishedCurrency.value == Currency::Canadian);
+        QVERIFY(rule.trialYears.to == std::chrono::year{1975});
+        QVERIFY(rule.control.stage.from == BbchStage{67} && rule.control.stage.to == BbchStage{83});
+        QVERIFY(rule.control.decideBeforePodDamage.value == Percent{20});
+        QCOMPARE(rule.control.largeLarvae.source, std::string(commonPractice));
+        QVERIFY(rule.control.lookAgain.to == std::chrono::days{3});
     }
 
     void whatNobodyHasPublishedSaysSo()
