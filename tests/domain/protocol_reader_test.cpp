@@ -174,6 +174,8 @@ private Q_SLOTS:
         row("a text for a number", "\"value\": 0.25", "\"value\": \"a quarter\"", "a number");
         row("an unknown shape of trap", "\"shape\": \"bucket\"", "\"shape\": \"box\"", "\"delta\"");
         row("a dry season that raises", "\"value\": 1.48", "\"value\": 0.68", "divisor");
+        row("a share of more than all pods", "\"value\": 20, \"source\": \"bracken-1987\"",
+            "\"value\": 120, \"source\": \"bracken-1987\"", "at most 100");
         row("a section of another kind", "\"marks\": {", "\"marks\": 3, \"moths\": {", "no source");
     }
 

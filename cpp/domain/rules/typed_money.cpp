@@ -200,6 +200,18 @@ Result<HarvestPrice> parseHarvestPrice(std::string_view typed, std::string_view 
     return HarvestPrice{*amount, *unit};
 }
 
+bool isSensible(const ControlCost& cost)
+{
+    const Bounds bounds = costBounds(cost.unit.per);
+    return cost.amount >= bounds.lowest && cost.amount <= bounds.highest;
+}
+
+bool isSensible(const HarvestPrice& price)
+{
+    const Bounds bounds = priceBounds(price.unit.per);
+    return price.amount >= bounds.lowest && price.amount <= bounds.highest;
+}
+
 double inUnit(DollarsPerAcre cost, LandUnit unit)
 {
     return unit == LandUnit::Acre ? cost.value() : cost.value() / hectaresPerAcre;

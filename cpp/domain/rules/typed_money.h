@@ -78,6 +78,10 @@ struct HarvestPrice {
 //         that a price typed in the other unit is found.
 Result<HarvestPrice> parseHarvestPrice(std::string_view typed, std::string_view unit);
 
+// Whether an amount lies within the bounds that the parsers keep.
+bool isSensible(const ControlCost& cost);
+bool isSensible(const HarvestPrice& price);
+
 // The same amount in the unit it was typed in.
 double inUnit(DollarsPerAcre cost, LandUnit unit);
 double inUnit(DollarsPerBushel price, HarvestUnit unit, Kilograms bushel);
