@@ -135,6 +135,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::FileUnwritable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "%1 cannot be written. Check that its folder exists, has room, and lets you write.")};
+    case ErrorCode::TableUnreadable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Line %1 of the table cannot be read. Close its quotes, or give it all its columns.")};
+    case ErrorCode::ColumnMissing:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The table has no column “%1”. Name the columns on its first line.")};
     case ErrorCode::PictureUnreadable:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The picture %1 cannot be used. Choose a picture file of at most 32 MB.")};

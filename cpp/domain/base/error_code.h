@@ -42,6 +42,8 @@ enum class ErrorCode {
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}
+    TableUnreadable, // {line}
+    ColumnMissing, // {column}
     PictureUnreadable, // {path}
     // Positions
     PositionUnavailable, // {}
