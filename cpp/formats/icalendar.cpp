@@ -3,6 +3,7 @@
 
 #include <cstdlib>
 
+#include "formats/degrees.h"
 #include "formats/utf8.h"
 
 namespace duskrow::formats {
@@ -42,13 +43,6 @@ std::string stampText(domain::Instant at)
     const auto rest = (seconds - day).count();
     return dateText(domain::LocalDay{day}) + "T" + digits(rest / 3600, 2) + digits(rest / 60 % 60, 2)
         + digits(rest % 60, 2) + "Z";
-}
-
-// A tenth of a millionth of a degree is written in full: rounding is for whoever coarsens on purpose.
-std::string degrees(std::int32_t e7)
-{
-    const long long whole = std::llabs(static_cast<long long>(e7));
-    return (e7 < 0 ? "-" : "") + std::to_string(whole / 10'000'000) + "." + digits(whole % 10'000'000, 7);
 }
 
 std::string triggerText(std::chrono::minutes before)
@@ -136,7 +130,8 @@ Result<Done> addEvent(CalendarLines& lines, const CalendarEvent& event, domain::
     lines.addText("SUMMARY", event.summary);
     lines.addTextIfAny("DESCRIPTION", event.description);
     lines.addTextIfAny("LOCATION", event.location);
-    if (event.place) lines.add("GEO:" + degrees(event.place->latE7) + ";" + degrees(event.place->lonE7));
+    if (event.place)
+        lines.add("GEO:" + degreesText(event.place->latE7) + ";" + degreesText(event.place->lonE7));
     if (event.alarm) addAlarm(lines, *event.alarm, event.summary);
     lines.add("END:VEVENT");
     return Done{};

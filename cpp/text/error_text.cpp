@@ -58,6 +58,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::TooFewParts:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "One counted part shows no spread. Count a second part of the catch.")};
+    case ErrorCode::CurrenciesDiffer:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The cost is in %1 but the price is in %2. Give both in the same dollars.")};
+    case ErrorCode::CostTwice:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The cost is given both as one sum and in parts. Leave one of them out.")};
     case ErrorCode::ProtocolSyntax:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "The protocol file %1 cannot be read: line %2, %3. Correct that line, or put the file "
@@ -73,6 +79,10 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP("ErrorText",
             "The protocol for %1 has no bands for the trap type “%2”. The catch can be shown, but "
             "not as a band.")};
+    case ErrorCode::ProtocolNoThreshold:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The protocol for %1 has no threshold for the crop “%2”. Count larvae all the same, and ask an "
+            "adviser.")};
     case ErrorCode::StoreMissing:
         return {QT_TRANSLATE_NOOP("ErrorText", "There is no store at %1. Check the name of the file.")};
     case ErrorCode::StoreNotOurs:
@@ -125,6 +135,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::FileUnwritable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "%1 cannot be written. Check that its folder exists, has room, and lets you write.")};
+    case ErrorCode::TableUnreadable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Line %1 of the table cannot be read. Close its quotes, or give it all its columns.")};
+    case ErrorCode::ColumnMissing:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The table has no column “%1”. Name the columns on its first line.")};
     case ErrorCode::PictureUnreadable:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The picture %1 cannot be used. Choose a picture file of at most 32 MB.")};

@@ -164,7 +164,21 @@ void addThreshold(Sheet& sheet, const ThresholdRule& rule)
     sheet.add(Figures::tr("In a dry season the threshold is divided by"), rule.drySeasonDivisor);
     sheet.add(Figures::tr("Prices it was published for"), rule.publishedPrice);
     sheet.add(Figures::tr("Costs it was published for"), rule.publishedCost);
+    sheet.add(Figures::tr("Thresholds it was published for"), rule.publishedLarvae);
+    sheet.add(Figures::tr("In the money of"), rule.publishedCurrency);
     sheet.add(Figures::tr("Never below"), rule.floor);
+    sheet.add(Figures::tr("Years of the trials"), rule.trialYears);
+    sheet.add(Figures::tr("Varieties in the trials"), rule.trialVarieties);
+    for (const Statement& finding : rule.evidence)
+        sheet.put(Figures::tr("A finding"), sheet.local(finding.text), finding.source, finding.note);
+    sheet.add(Figures::tr("Crop stage for control"), rule.control.stage);
+    sheet.add(Figures::tr("Larvae of the size to control, at least"), rule.control.largeLarvae);
+    sheet.add(Figures::tr("Be ready for larvae of"), rule.control.beReady);
+    sheet.add(
+        Figures::tr("Decide before this share of the pods is damaged"), rule.control.decideBeforePodDamage);
+    sheet.add(
+        Figures::tr("Grade was lost from a share of damaged pods of"), rule.control.gradeLossFromPodDamage);
+    sheet.add(Figures::tr("Look again after"), rule.control.lookAgain);
 }
 
 } // namespace

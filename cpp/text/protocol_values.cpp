@@ -50,6 +50,11 @@ QString valueWords(std::chrono::weeks weeks)
     return Figures::tr("%1 weeks").arg(number(weeks.count()));
 }
 
+QString valueWords(std::chrono::year year)
+{
+    return QString::number(static_cast<int>(year));
+}
+
 QString valueWords(std::chrono::month_day day)
 {
     // Any leap year does: only day and month are shown.
@@ -133,6 +138,12 @@ QString valueWords(DollarsPerAcre cost)
 QString valueWords(BushelsPerAcrePerLarva loss)
 {
     return Figures::tr("%1 bushels an acre").arg(plain(loss.value()));
+}
+
+QString valueWords(Currency currency)
+{
+    return currency == Currency::Canadian ? Figures::tr("Canadian dollars")
+                                          : Figures::tr("United States dollars");
 }
 
 QString valueWords(HeightRule rule)

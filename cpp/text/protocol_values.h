@@ -17,6 +17,7 @@ QString valueWords(double number);
 QString valueWords(const std::string& text);
 QString valueWords(std::chrono::days days);
 QString valueWords(std::chrono::weeks weeks);
+QString valueWords(std::chrono::year year); // "1974"
 QString valueWords(std::chrono::month_day day); // "1 June"
 QString valueWords(std::chrono::weekday day);
 QString valueWords(domain::Millimetres length); // "100 cm"; below 10 cm in millimetres
@@ -33,6 +34,7 @@ QString valueWords(domain::LarvaePerSquareMetre density);
 QString valueWords(domain::DollarsPerBushel price);
 QString valueWords(domain::DollarsPerAcre cost);
 QString valueWords(domain::BushelsPerAcrePerLarva loss);
+QString valueWords(domain::Currency currency);
 QString valueWords(domain::HeightRule rule);
 QString valueWords(domain::CatchOf caught);
 

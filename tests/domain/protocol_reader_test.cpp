@@ -54,6 +54,13 @@ private Q_SLOTS:
         QVERIFY(rule.lossPerLarva.value == BushelsPerAcrePerLarva{0.058});
         QVERIFY(rule.drySeasonDivisor.value == 1.48);
         QVERIFY(rule.publishedCost.to == DollarsPerAcre{12});
+        QVERIFY(rule.publishedLarvae.to == LarvaePerSquareMetre{34});
+        QVERIFY(rule.publishedCurrency.value == Currency::Canadian);
+        QVERIFY(rule.trialYears.to == std::chrono::year{1975});
+        QVERIFY(rule.control.stage.from == BbchStage{67} && rule.control.stage.to == BbchStage{83});
+        QVERIFY(rule.control.decideBeforePodDamage.value == Percent{20});
+        QCOMPARE(rule.control.largeLarvae.source, std::string(commonPractice));
+        QVERIFY(rule.control.lookAgain.to == std::chrono::days{3});
     }
 
     void whatNobodyHasPublishedSaysSo()
@@ -167,6 +174,8 @@ private Q_SLOTS:
         row("a text for a number", "\"value\": 0.25", "\"value\": \"a quarter\"", "a number");
         row("an unknown shape of trap", "\"shape\": \"bucket\"", "\"shape\": \"box\"", "\"delta\"");
         row("a dry season that raises", "\"value\": 1.48", "\"value\": 0.68", "divisor");
+        row("a share of more than all pods", "\"value\": 20, \"source\": \"bracken-1987\"",
+            "\"value\": 120, \"source\": \"bracken-1987\"", "at most 100");
         row("a section of another kind", "\"marks\": {", "\"marks\": 3, \"moths\": {", "no source");
     }
 

@@ -16,11 +16,14 @@ enum class ErrorCode {
     UnknownCode, // {field, value}
     PartTooLarge, // {} the counted part is larger than the whole
     TooFewParts, // {} a spread needs two counted parts or more
+    CurrenciesDiffer, // {unit of the cost, unit of the price}
+    CostTwice, // {} both as one sum and in parts
     // Protocol files
     ProtocolSyntax, // {file, line, what}
     ProtocolRule, // {file, line, what}
     ProtocolMissing, // {pest}
     ProtocolNoBands, // {pest, trap type}
+    ProtocolNoThreshold, // {pest, crop}
     // The store
     StoreMissing, // {path}
     StoreNotOurs, // {path} the file is not a store
@@ -39,6 +42,8 @@ enum class ErrorCode {
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}
+    TableUnreadable, // {line}
+    ColumnMissing, // {column}
     PictureUnreadable, // {path}
     TableEmpty, // {path}
     TableNoColumn, // {path, column}

@@ -90,6 +90,16 @@ struct FileValue<std::chrono::duration<Rep, Period>> {
 };
 
 template <>
+struct FileValue<std::chrono::year> {
+    static std::optional<std::chrono::year> read(const LocatedJson& node)
+    {
+        const auto whole = FileValue<int>::read(node);
+        return whole && *whole <= 9999 ? std::optional(std::chrono::year(*whole)) : std::nullopt;
+    }
+    static std::string form() { return "a year of four digits"; }
+};
+
+template <>
 struct FileValue<std::chrono::month_day> {
     static std::optional<std::chrono::month_day> read(const LocatedJson& node) { return readMonthDay(node); }
     static std::string form() { return "a day of the year such as \"06-01\""; }
@@ -118,6 +128,8 @@ template <>
 inline constexpr std::array choiceWords<HeightRule>{"fixed", "follow_canopy"};
 template <>
 inline constexpr std::array choiceWords<PlacementRelation>{"about", "at_least", "away_from"};
+template <>
+inline constexpr std::array choiceWords<Currency>{"CAD", "USD"};
 template <>
 inline constexpr std::array choiceWords<CautionPlace>{"counting", "decision", "killing_strip", "round"};
 

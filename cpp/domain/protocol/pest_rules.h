@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -30,6 +31,18 @@ struct CatchRule {
     std::vector<Statement> reading;
 };
 
+enum class Currency { Canadian, UnitedStates }; // dollars
+
+// When control makes sense, besides the threshold.
+struct ControlWindow {
+    Range<BbchStage> stage;
+    Figure<Percent> largeLarvae; // of the larvae looked at, at or over the smallest size to control
+    Figure<Millimetres> beReady; // larvae of this size: count, and be ready
+    Figure<Percent> decideBeforePodDamage; // of the pods; where it stands, damage must have been seen as well
+    Figure<Percent> gradeLossFromPodDamage;
+    Range<std::chrono::days> lookAgain;
+};
+
 // Larvae per square metre at which loss equals cost: cost / (loss per larva * price).
 struct ThresholdRule {
     std::string id;
@@ -39,7 +52,13 @@ struct ThresholdRule {
     Figure<double> drySeasonDivisor;
     Range<DollarsPerBushel> publishedPrice;
     Range<DollarsPerAcre> publishedCost;
+    Range<LarvaePerSquareMetre> publishedLarvae;
+    Figure<Currency> publishedCurrency;
+    Range<std::chrono::year> trialYears; // of the trials that the loss comes from
+    Figure<int> trialVarieties;
     Figure<LarvaePerSquareMetre> floor;
+    std::vector<Statement> evidence;
+    ControlWindow control;
     std::vector<Statement> timing;
 };
 

@@ -66,6 +66,23 @@ CatchRule readCatchRule(Reading& reading, const LocatedJson& node, const Protoco
     return rule;
 }
 
+ControlWindow readControl(Reading& reading, const LocatedJson& node)
+{
+    ControlWindow control;
+    control.stage = reading.rangeIfAny<BbchStage>(node, "stage_bbch");
+    control.largeLarvae = reading.figureIfAny<Percent>(node, "large_larvae_percent");
+    control.beReady = reading.figureIfAny<Millimetres>(node, "be_ready_mm");
+    control.decideBeforePodDamage = reading.figureIfAny<Percent>(node, "decide_before_pod_damage_percent");
+    control.gradeLossFromPodDamage = reading.figureIfAny<Percent>(node, "grade_loss_from_pod_damage_percent");
+    control.lookAgain = reading.rangeIfAny<std::chrono::days>(node, "look_again_days");
+    for (const auto& [key, share] : {std::pair("large_larvae_percent", control.largeLarvae.value),
+             std::pair("decide_before_pod_damage_percent", control.decideBeforePodDamage.value),
+             std::pair("grade_loss_from_pod_damage_percent", control.gradeLossFromPodDamage.value)})
+        if (share && (share->value() <= 0 || share->value() > 100))
+            reading.refuse(node, key, "a share is more than 0 and at most 100 percent");
+    return control;
+}
+
 ThresholdRule readThresholdRule(Reading& reading, const LocatedJson& node, const Protocol& protocol)
 {
     ThresholdRule rule;
@@ -76,8 +93,14 @@ ThresholdRule readThresholdRule(Reading& reading, const LocatedJson& node, const
     rule.drySeasonDivisor = reading.figureIfAny<double>(node, "dry_season_divisor");
     rule.publishedPrice = reading.rangeIfAny<DollarsPerBushel>(node, "published_price_dollars_per_bu");
     rule.publishedCost = reading.rangeIfAny<DollarsPerAcre>(node, "published_cost_dollars_per_ac");
+    rule.publishedLarvae = reading.rangeIfAny<LarvaePerSquareMetre>(node, "published_larvae_per_m2");
+    rule.publishedCurrency = reading.figureIfAny<Currency>(node, "published_currency");
+    rule.trialYears = reading.rangeIfAny<std::chrono::year>(node, "trial_years");
+    rule.trialVarieties = reading.figureIfAny<int>(node, "trial_varieties");
     rule.floor = reading.figure<LarvaePerSquareMetre>(node, "floor_larvae_per_m2");
+    rule.evidence = reading.statementsIfAny(node, "evidence");
     rule.timing = reading.statementsIfAny(node, "timing");
+    if (node.find("control")) rule.control = readControl(reading, reading.object(node, "control"));
     // Each of these is divided by.
     if (rule.lossPerLarva.value.value_or(BushelsPerAcrePerLarva{0}).value() <= 0)
         reading.refuse(
