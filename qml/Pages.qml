@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "programme", "calendar", "protocol", "settings"]
+    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "walk", "frames", "decide", "programme", "calendar", "protocol", "settings"]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -86,6 +86,34 @@ QtObject {
         }
     }
 
+    readonly property Component walk: Component {
+        WalkStart {
+            id: walkPage
+            model: root.app.walkStart(walkPage.subject)
+            onBack: root.left()
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
+    readonly property Component frames: Component {
+        FrameSearch {
+            id: framesPage
+            model: root.app.frames(framesPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+            onReplaced: (route, subject) => root.replaced(route, subject)
+        }
+    }
+
+    readonly property Component decide: Component {
+        Decide {
+            id: decidePage
+            model: root.app.decision(decidePage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     readonly property Component programme: Component {
         Programme {
             model: root.app.programme()
@@ -132,6 +160,12 @@ QtObject {
             return root.visit;
         case "samples":
             return root.samples;
+        case "walk":
+            return root.walk;
+        case "frames":
+            return root.frames;
+        case "decide":
+            return root.decide;
         case "programme":
             return root.programme;
         case "calendar":

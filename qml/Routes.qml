@@ -11,8 +11,8 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> placeKeys: ["today", "traps", "year"]
-    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps"), qsTr("Year")]
+    readonly property list<string> placeKeys: ["today", "traps", "larvae", "year"]
+    readonly property list<string> placeLabels: [qsTr("Today"), qsTr("Traps"), qsTr("Larvae"), qsTr("Year")]
 
     signal opened(string route, string subject)
     signal placeWanted(string key)
@@ -66,6 +66,13 @@ QtObject {
         }
     }
 
+    readonly property Component larvae: Component {
+        Larvae {
+            model: root.app.larvae()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
     readonly property Component year: Component {
         Year {
             model: root.app.year()
@@ -77,6 +84,8 @@ QtObject {
         switch (key) {
         case "traps":
             return root.traps;
+        case "larvae":
+            return root.larvae;
         case "year":
             return root.year;
         default:

@@ -163,6 +163,26 @@ TrapsViewModel* App::traps()
     return make<TrapsViewModel>();
 }
 
+LarvaeViewModel* App::larvae()
+{
+    return make<LarvaeViewModel>();
+}
+
+WalkStartViewModel* App::walkStart(const QString& subject)
+{
+    return make<WalkStartViewModel>(subject);
+}
+
+FrameViewModel* App::frames(const QString& walk)
+{
+    return make<FrameViewModel>(m_settings, walk);
+}
+
+DecisionViewModel* App::decision(const QString& walk)
+{
+    return make<DecisionViewModel>(walk);
+}
+
 TodayViewModel* App::today()
 {
     return make<TodayViewModel>();

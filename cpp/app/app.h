@@ -19,6 +19,10 @@
 #include "app/traps_view_model.h"
 #include "app/visit/samples_view_model.h"
 #include "app/visit/visit_view_model.h"
+#include "app/walk/decision_view_model.h"
+#include "app/walk/frame_view_model.h"
+#include "app/walk/larvae_view_model.h"
+#include "app/walk/walk_start_view_model.h"
 #include "app/year_view_model.h"
 
 namespace duskrow::app {
@@ -81,6 +85,10 @@ public:
     Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
     Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
     Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
+    Q_INVOKABLE duskrow::app::LarvaeViewModel* larvae();
+    Q_INVOKABLE duskrow::app::WalkStartViewModel* walkStart(const QString& subject);
+    Q_INVOKABLE duskrow::app::FrameViewModel* frames(const QString& walk);
+    Q_INVOKABLE duskrow::app::DecisionViewModel* decision(const QString& walk);
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
     Q_INVOKABLE duskrow::app::YearViewModel* year();

@@ -65,6 +65,9 @@ void nameAct(TodayRow& row, const Stop& stop, LocalDay today)
     if (stop.has(DueWhat::Count, today)) {
         row.actText = TodayWords::tr("Count now");
         row.actRoute = QStringLiteral("visit");
+    } else if (isOnlyScouting(stop)) {
+        row.actText = TodayWords::tr("Scout the field");
+        row.actRoute = QStringLiteral("walk");
     } else if (stop.isDue(today)) {
         row.actText = TodayWords::tr("See to the trap");
         row.actRoute = QStringLiteral("life");

@@ -163,6 +163,11 @@ Result<std::vector<Frame>> framesOfSeason(Reader& reader, const Uuid& season)
         .order = "walk, day, at_ms, id"});
 }
 
+Result<std::optional<Decision>> lastDecision(Reader& reader)
+{
+    return one<Decision>(reader, {.order = "day DESC, id DESC LIMIT 1"});
+}
+
 Result<std::vector<Decision>> decisionsOf(Reader& reader, const Uuid& walk)
 {
     return reader.select<Decision>({.where = "walk=?", .binds = {formatUuid(walk)}, .order = "day, id"});

@@ -45,6 +45,8 @@ domain::Result<std::vector<domain::Walk>> walksOf(Reader& reader, const domain::
 // Of one walk, in the order in which they were searched.
 domain::Result<std::vector<domain::Frame>> framesOf(Reader& reader, const domain::Uuid& walk);
 domain::Result<std::vector<domain::Frame>> framesOfSeason(Reader& reader, const domain::Uuid& season);
+// The latest of all walks: money and label that a next one may begin with.
+domain::Result<std::optional<domain::Decision>> lastDecision(Reader& reader);
 // Of one walk, the latest last.
 domain::Result<std::vector<domain::Decision>> decisionsOf(Reader& reader, const domain::Uuid& walk);
 

@@ -37,7 +37,7 @@ template <typename Finding>
 QString larvaeAt(const Finding& finding, std::size_t i, const QLocale& locale)
 {
     if (i >= finding.numbers.size()) return QStringLiteral("?");
-    return density(LarvaePerSquareMetre{finding.numbers[i]}, locale);
+    return exactDensity(LarvaePerSquareMetre{finding.numbers[i]}, locale);
 }
 
 QString intervalTooShort(const TimingFinding& finding, const QLocale& locale)

@@ -128,6 +128,7 @@ constexpr std::array names{
     Name{"sick", QT_TRANSLATE_NOOP("FieldName", "the number of sick larvae")},
     Name{"pods_seen", QT_TRANSLATE_NOOP("FieldName", "the pods looked at")},
     Name{"pods_damaged", QT_TRANSLATE_NOOP("FieldName", "the pods damaged")},
+    Name{"cost", QT_TRANSLATE_NOOP("FieldName", "the cost of control")},
     Name{"cost_product", QT_TRANSLATE_NOOP("FieldName", "the cost of the product")},
     Name{"cost_application", QT_TRANSLATE_NOOP("FieldName", "the cost of the application")},
     Name{"cost_tracks", QT_TRANSLATE_NOOP("FieldName", "the cost of the wheel tracks")},

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "text/amounts.h"
+
 namespace duskrow::text {
 
 using namespace duskrow::domain;
@@ -63,12 +65,6 @@ QString fieldsOf(const OperatingRow& row, LarvaePerSquareMetre threshold, const 
 }
 
 } // namespace
-
-QString larvae(Larvae count, const QLocale& locale)
-{
-    if (count.value() == 1) return FrameWords::tr("1 larva");
-    return FrameWords::tr("%1 larvae").arg(locale.toString(static_cast<qlonglong>(count.value())));
-}
 
 QString frames(Frames count, const QLocale& locale)
 {

@@ -14,7 +14,6 @@ namespace duskrow::text {
 
 // A scouting walk in words, for screens and for the command line.
 
-QString larvae(domain::Larvae count, const QLocale& locale = {}); // "1 larva", "55 larvae"
 QString frames(domain::Frames count, const QLocale& locale = {}); // "10 frames"
 // One decimal below ten: "22 larvae per m²", "1.6 larvae per m²".
 QString density(domain::LarvaePerSquareMetre value, const QLocale& locale = {});

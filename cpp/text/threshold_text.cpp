@@ -88,7 +88,7 @@ QString span(const Range<T>& range)
 
 } // namespace
 
-QString density(LarvaePerSquareMetre larvae, const QLocale& locale)
+QString exactDensity(LarvaePerSquareMetre larvae, const QLocale& locale)
 {
     return ThresholdWords::tr("%1 larvae/m²").arg(oneDecimal(larvae.value(), locale));
 }
@@ -106,7 +106,7 @@ QString money(double amount, const std::string& unit, const QLocale& locale)
 QString thresholdSentence(const Threshold& threshold, const QLocale& locale)
 {
     return ThresholdWords::tr("The economic threshold is %1 (about %2), or %3.")
-        .arg(density(threshold.larvae, locale), locale.toString(std::llround(threshold.larvae.value())),
+        .arg(exactDensity(threshold.larvae, locale), locale.toString(std::llround(threshold.larvae.value())),
             perFrame(threshold.perFrame, locale));
 }
 
@@ -183,7 +183,7 @@ QString noteSentence(
         return ThresholdWords::tr("The published table is in other dollars; the formula is the same.");
     case ThresholdNote::DrySeason:
         return ThresholdWords::tr("You called this a dry season: the usual threshold, %1, is divided by %2.")
-            .arg(density(threshold.usualSeason, locale),
+            .arg(exactDensity(threshold.usualSeason, locale),
                 plain(threshold.drySeasonDivisor.value_or(1.0), locale));
     case ThresholdNote::DivisorNotPublished:
         if (!rule.drySeasonDivisor.value)

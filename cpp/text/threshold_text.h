@@ -10,7 +10,7 @@ namespace duskrow::text {
 
 // Amounts with their unit, as precise as they are worth reading.
 
-QString density(domain::LarvaePerSquareMetre larvae, const QLocale& locale = {}); // "20.7 larvae/m²"
+QString exactDensity(domain::LarvaePerSquareMetre larvae, const QLocale& locale = {}); // "20.7 larvae/m²"
 QString perFrame(domain::LarvaePerFrame larvae, const QLocale& locale = {}); // "5.2 larvae a frame"
 QString money(
     double amount, const std::string& unit, const QLocale& locale = {}); // "12 CAD/ac", "441.5 CAD/t"

@@ -182,6 +182,14 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
+    PlainButton {
+        objectName: "scout"
+        visible: root.model.scouting.length > 0
+        text: qsTr("Scout this field for larvae")
+        Layout.fillWidth: true
+        onClicked: root.opened("walk", root.subject)
+    }
+
     pinned: [
         ActButton {
             objectName: "countNow"

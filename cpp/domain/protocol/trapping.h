@@ -23,10 +23,20 @@ struct StageHeight {
     Range<Millimetres> height;
 };
 
+// A stage of the crop that a person can tell by eye.
+struct GrowthStage {
+    std::string id;
+    BbchStage code;
+    LocalText name;
+    std::string source;
+};
+
 struct ProtocolCrop {
     std::string id;
     LocalText name;
     std::vector<StageHeight> canopyHeights; // in the order of growth; may be empty
+    LocalText growthScale = {}; // which scale the codes are of
+    std::vector<GrowthStage> growthStages = {}; // in the order of growth; may be empty
 };
 
 struct TrapType {

@@ -16,6 +16,10 @@ std::vector<ProtocolCrop> readCrops(Reading& reading, const LocatedJson& file)
         for (const LocatedJson& stage : reading.identifiedIfAny(node, "canopy_heights"))
             crop.canopyHeights.push_back({reading.id(stage), reading.localText(stage, "name"),
                 reading.rangeOf<Millimetres>(stage, "from_mm", "to_mm")});
+        if (node.find("growth_scale")) crop.growthScale = reading.localText(node, "growth_scale");
+        for (const LocatedJson& stage : reading.identifiedIfAny(node, "growth_stages"))
+            crop.growthStages.push_back({reading.id(stage), reading.value<BbchStage>(stage, "bbch"),
+                reading.localText(stage, "name"), reading.sourceOf(stage)});
         crops.push_back(std::move(crop));
     }
     return crops;

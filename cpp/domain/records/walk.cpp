@@ -69,6 +69,7 @@ const RecordKind& kindOf<Decision>()
             table::id("walk", &Decision::walk),
             table::text("protocol_version", &Decision::protocolVersion, Label),
             table::day("day", &Decision::day),
+            table::decimal("cost", &Decision::costSum, "cost_unit"),
             table::decimal("cost_product", &Decision::costProduct, "cost_unit"),
             table::decimal("cost_application", &Decision::costApplication, "cost_unit"),
             table::decimal("cost_tracks", &Decision::costTracks, "cost_unit"),

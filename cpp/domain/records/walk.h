@@ -50,7 +50,8 @@ struct Decision : Record {
     Uuid walk;
     std::string protocolVersion;
     std::optional<LocalDay> day;
-    std::string costProduct; // decimal texts, in costUnit
+    std::string costSum; // decimal texts, in costUnit; either one sum or its parts
+    std::string costProduct;
     std::string costApplication;
     std::string costTracks;
     std::string costUnit; // "CAD/ac"

@@ -72,7 +72,8 @@ QStringList World::recordsOf(const QString& kind) const
     const bool isKnown = gather<Season>(reader, kind, ids) || gather<Site>(reader, kind, ids)
         || gather<Trap>(reader, kind, ids) || gather<Service>(reader, kind, ids)
         || gather<Loan>(reader, kind, ids) || gather<Visit>(reader, kind, ids)
-        || gather<Sample>(reader, kind, ids);
+        || gather<Sample>(reader, kind, ids) || gather<Walk>(reader, kind, ids)
+        || gather<Frame>(reader, kind, ids) || gather<Decision>(reader, kind, ids);
     if (!isKnown) qFatal("no such kind: %s", qPrintable(kind));
     return ids;
 }

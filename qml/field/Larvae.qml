@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: MIT
+// The scouting walks of the season: those going on, and what the others came to.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.App
+import Duskrow.Parts
+import Duskrow.Theme
+
+ScreenFrame {
+    id: root
+
+    required property LarvaeViewModel model
+
+    signal opened(string route, string subject)
+
+    title: qsTr("Larvae")
+    canGoBack: false
+
+    NoticeBar {
+        objectName: "trouble"
+        visible: root.model.trouble.length > 0
+        kind: "caution"
+        text: root.model.trouble
+        Layout.fillWidth: true
+    }
+
+    EmptyState {
+        objectName: "noWalks"
+        visible: root.model.isKnown && root.model.open.count === 0 && root.model.done.count === 0
+        title: qsTr("No field was scouted yet")
+        text: qsTr("About two weeks after the most moths, search frames for larvae. Each field stands here with what was found.")
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gapWide
+    }
+
+    SectionLabel {
+        visible: root.model.open.count > 0
+        text: qsTr("Going on")
+        Layout.fillWidth: true
+    }
+
+    Repeater {
+        model: root.model.open
+
+        ListCard {
+            required property int index
+            required property string besides
+            required property string detail
+            required property string route
+            required property string subject
+            objectName: "openWalk" + index
+            subtitle: detail
+            rightText: besides
+            due: true
+            dueWord: ""
+            Layout.fillWidth: true
+            onClicked: root.opened(route, subject)
+        }
+    }
+
+    SectionLabel {
+        visible: root.model.done.count > 0
+        text: qsTr("Scouted")
+        Layout.fillWidth: true
+    }
+
+    Repeater {
+        model: root.model.done
+
+        ListCard {
+            required property int index
+            required property string besides
+            required property string detail
+            required property string route
+            required property string subject
+            objectName: "doneWalk" + index
+            subtitle: detail
+            rightText: besides
+            Layout.fillWidth: true
+            onClicked: root.opened(route, subject)
+        }
+    }
+
+    Words {
+        objectName: "caution"
+        text: root.model.caution
+        kind: "soft"
+        Layout.fillWidth: true
+    }
+
+    pinned: [
+        ActButton {
+            objectName: "walk"
+            visible: root.model.hasSeason
+            text: qsTr("Scout a field")
+            Layout.fillWidth: true
+            onClicked: root.opened("walk", "")
+        }
+    ]
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+// Why the verdict is what it is, what would change it, and what was decided.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.App
+import Duskrow.Parts
+
+ColumnLayout {
+    id: root
+
+    required property DecisionViewModel model
+
+    SentenceList {
+        objectName: "reasons"
+        title: qsTr("Why")
+        sentences: root.model.reasons
+        Layout.fillWidth: true
+    }
+
+    SentenceList {
+        objectName: "changes"
+        title: qsTr("What would change it")
+        sentences: root.model.changes
+        Layout.fillWidth: true
+    }
+
+    SentenceList {
+        objectName: "estimateLines"
+        title: qsTr("The larvae")
+        sentences: root.model.estimateLines
+        Layout.fillWidth: true
+    }
+
+    ChoiceChips {
+        objectName: "decided"
+        label: qsTr("What you decided")
+        keys: ["no_control", "look_again", "control"]
+        labels: [qsTr("leave it alone"), qsTr("look again"), qsTr("control")]
+        chosen: root.model.form.decided
+        Layout.fillWidth: true
+        onPicked: key => root.model.form.decided = key === root.model.form.decided ? "" : key
+    }
+
+    FieldRemark {
+        objectName: "remark"
+        label: qsTr("Remark")
+        text: root.model.form.remark
+        Layout.fillWidth: true
+        onEdited: text => root.model.form.remark = text
+    }
+}

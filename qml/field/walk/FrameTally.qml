@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+// One frame: larvae by size, what the walk comes to, and whether to go on.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.App
+import Duskrow.Parts
+import Duskrow.Paint
+import Duskrow.Theme
+
+ScreenFrame {
+    id: root
+
+    required property FrameViewModel model
+
+    signal opened(string route, string subject)
+
+    title: root.model.title
+    subtitle: root.model.frameLine
+
+    Connections {
+        target: root.model
+        function onFrameKept() {
+            root.scrollToTop();
+        }
+    }
+
+    NoticeBar {
+        objectName: "trouble"
+        visible: root.model.trouble.length > 0
+        kind: "caution"
+        text: root.model.trouble
+        Layout.fillWidth: true
+    }
+
+    NoticeBar {
+        objectName: "place"
+        visible: text.length > 0 && root.model.isTooNear
+        kind: "question"
+        text: root.model.placeLine
+        action: root.model.canSameStop ? qsTr("It is the same stop") : ""
+        Layout.fillWidth: true
+        onActed: root.model.sameStop = true
+    }
+
+    GridLayout {
+        objectName: "tiles"
+        columns: Theme.textScale > 1.5 ? 1 : 3
+        columnSpacing: Theme.gapSmall
+        rowSpacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        Repeater {
+            model: root.model.tiles
+
+            SizeTile {
+                required property int index
+                required property real highMm
+                objectName: "size" + index
+                share: Math.min(1, highMm / 40)
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                onMore: root.model.add(index, 1)
+                onLess: root.model.add(index, -1)
+            }
+        }
+    }
+
+    LarvaRuler {
+        edges: root.model.edges
+        Layout.fillWidth: true
+    }
+
+    FrameExtras {
+        model: root.model
+        Layout.fillWidth: true
+    }
+
+    PictureItem {
+        objectName: "lines"
+        visible: root.model.hasThreshold
+        picture: root.model.lines(width, height, Theme.textScale, root.model.revision)
+        dark: Theme.dark
+        fontFamily: Theme.family
+        Layout.fillWidth: true
+        Layout.preferredHeight: Math.round(Math.min(width, 420) * 0.66)
+
+        Accessible.role: Accessible.Graphic
+        Accessible.name: picture.description
+    }
+
+    EstimatePanel {
+        objectName: "estimate"
+        mean: root.model.mean
+        range: root.model.rangeLine
+        call: root.model.callLine
+        Layout.fillWidth: true
+    }
+
+    PlainButton {
+        objectName: "money"
+        text: root.model.hasThreshold ? qsTr("Threshold and decision") : qsTr("Say what control costs")
+        Layout.fillWidth: true
+        onClicked: root.opened("decide", root.model.walk)
+    }
+
+    Words {
+        objectName: "caution"
+        visible: text.length > 0
+        text: root.model.caution
+        kind: "soft"
+        Layout.fillWidth: true
+    }
+
+    pinned: [
+        ActButton {
+            objectName: "keep"
+            text: root.model.keepText
+            enabled: !root.model.busy
+            Layout.fillWidth: true
+            onClicked: root.model.keepFrame()
+        },
+        PlainButton {
+            objectName: "finish"
+            visible: root.model.framesKept > 0
+            text: root.model.isDecided ? qsTr("Finish: to the decision") : qsTr("Stop here: to the decision")
+            enabled: !root.model.busy
+            Layout.fillWidth: true
+            onClicked: root.model.finish()
+        }
+    ]
+}
