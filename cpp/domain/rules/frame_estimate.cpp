@@ -67,6 +67,7 @@ Result<FrameEstimate> estimateFrames(
     estimate.frames = tally.frames;
     estimate.larvae = tally.larvae;
     if (tally.stops == 0) return estimate;
+    estimate.fullest = Larvae{std::llround(tally.counts.back().larvae)};
     const double frames = static_cast<double>(tally.frames.value());
     estimate.meanPerFrame = LarvaePerFrame{static_cast<double>(tally.larvae.value()) / frames};
     estimate.mean = perSquareMetre(*estimate.meanPerFrame, frameArea);
