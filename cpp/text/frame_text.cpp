@@ -99,7 +99,8 @@ QStringList estimateSentences(const FrameEstimate& estimate, const QLocale& loca
         break;
     case FrameStanding::Range:
         sentences << FrameWords::tr(
-            "The whole field probably has between %1 and %2 larvae per m² (95 % range).")
+            "The whole field probably has between %1 and %2 larvae per m² (95 % range; approximate where a "
+            "walk stopped early).")
                          .arg(end(estimate.range->low), end(estimate.range->high));
         break;
     }

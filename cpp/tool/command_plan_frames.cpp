@@ -30,6 +30,7 @@ QString said(const char* words)
 std::vector<LarvaePerSquareMetre> densitiesOf(const StopPlan& plan)
 {
     std::vector<LarvaePerSquareMetre> densities;
+    densities.reserve(factors.size());
     for (const double factor : factors) densities.emplace_back(plan.design.threshold.value() * factor);
     return densities;
 }
@@ -88,6 +89,7 @@ void printTableOfErrors(const std::vector<OperatingRow>& rows)
     const QLocale locale;
     const auto percent = [&](double share) { return locale.toString(100.0 * share, 'f', 1); };
     std::vector<QStringList> cells;
+    cells.reserve(rows.size());
     for (const OperatingRow& row : rows)
         cells.push_back({locale.toString(row.density.value(), 'f', 1), percent(row.below),
             percent(row.undecided()), percent(row.above), locale.toString(row.meanStops, 'f', 1)});

@@ -20,7 +20,7 @@ using namespace duskrow::domain;
 namespace {
 
 // As a file of frames is written by hand; a larger one is no list of frames.
-constexpr qint64 largestFile = 4 * 1024 * 1024;
+constexpr qint64 largestFile = 4'000'000; // bytes
 
 struct Columns {
     qsizetype larvae = 0;

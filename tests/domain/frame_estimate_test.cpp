@@ -128,6 +128,7 @@ private Q_SLOTS:
         const FrameEstimate estimate = estimateOf(stops, quarter, 20.0);
         QCOMPARE(estimate.standing, FrameStanding::Range);
         QCOMPARE(estimate.mean->value(), 22.0);
+        QCOMPARE(estimate.fullest.value(), qint64{15});
         QVERIFY(isNear(estimate.range->low.value(), 4 * 3.2150933, 1e-6));
         QVERIFY(isNear(estimate.range->high.value(), 4 * 10.913731, 1e-6));
         QVERIFY(isNear(*estimate.probabilityAbove, 0.66566417, 1e-6));

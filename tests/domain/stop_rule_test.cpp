@@ -209,35 +209,35 @@ private Q_SLOTS:
     {
         QTest::addColumn<StopState>("state");
         QTest::addColumn<double>("above"); // below 0 for not known
-        QTest::addColumn<FrameStanding>("standing");
+        QTest::addColumn<int>("fullest"); // of 100 larvae
         QTest::addColumn<FrameVerdict>("verdict");
-        const auto row = [](const char* claim, StopState state, double above, FrameStanding standing,
+        const auto row = [](const char* claim, StopState state, double above, int fullest,
                              FrameVerdict verdict) {
-            QTest::newRow(claim) << state << above << standing << verdict;
+            QTest::newRow(claim) << state << above << fullest << verdict;
         };
-        const auto good = FrameStanding::Range;
-        const auto wide = FrameStanding::TooFewForRange;
         const auto open = FrameVerdict::TooCloseToCall;
-        row("below, and likely so", StopState::Below, 0.02, good, FrameVerdict::Below);
-        row("below, none found", StopState::Below, 0.0, FrameStanding::NoneFound, FrameVerdict::Below);
-        row("below, few larvae and a wide range", StopState::Below, 0.1, wide, FrameVerdict::Below);
-        row("below, but hardly", StopState::Below, 0.40, good, open);
-        row("above, and likely so", StopState::Above, 0.90, good, FrameVerdict::Above);
-        row("above by one full frame", StopState::Above, 0.96, wide, open);
-        row("above, but hardly", StopState::Above, 0.60, good, open);
-        row("likely, but not looked long enough", StopState::GoOn, 0.99, good, open);
-        row("undecided at the last frame", StopState::Undecided, 0.72, good, open);
-        row("no chance known", StopState::Below, -1.0, FrameStanding::TooFewForSpread, open);
+        row("below, and likely so", StopState::Below, 0.02, 30, FrameVerdict::Below);
+        row("below, all at one stop", StopState::Below, 0.1, 100, FrameVerdict::Below);
+        row("below, by two in three", StopState::Below, 0.333, 30, FrameVerdict::Below);
+        row("below, but hardly", StopState::Below, 0.334, 30, open);
+        row("above, and likely so", StopState::Above, 0.90, 30, FrameVerdict::Above);
+        row("above, three quarters at one stop", StopState::Above, 0.96, 75, open);
+        row("above, a little less at one stop", StopState::Above, 0.96, 74, FrameVerdict::Above);
+        row("above, but hardly", StopState::Above, 0.66, 30, open);
+        row("likely, but not looked long enough", StopState::GoOn, 0.99, 30, open);
+        row("undecided at the last frame", StopState::Undecided, 0.72, 30, open);
+        row("no chance known", StopState::Below, -1.0, 30, open);
     }
 
     void verdict()
     {
         QFETCH(StopState, state);
         QFETCH(double, above);
-        QFETCH(FrameStanding, standing);
+        QFETCH(int, fullest);
         QFETCH(FrameVerdict, verdict);
         FrameEstimate estimate;
-        estimate.standing = standing;
+        estimate.larvae = Larvae{100};
+        estimate.fullest = Larvae{fullest};
         if (above >= 0) estimate.probabilityAbove = above;
         QCOMPARE(verdictOf(state, estimate), verdict);
     }
@@ -250,6 +250,8 @@ private Q_SLOTS:
         QTest::addColumn<FrameVerdict>("verdict");
         QTest::newRow("one full frame calls nothing")
             << QList<int>{0, 0, 0, 0, 90} << StopState::Above << FrameVerdict::TooCloseToCall;
+        QTest::newRow("two full frames of five")
+            << QList<int>{0, 41, 1, 0, 48} << StopState::Above << FrameVerdict::Above;
         QTest::newRow("full everywhere")
             << QList<int>{14, 9, 22, 11, 17} << StopState::Above << FrameVerdict::Above;
         QTest::newRow("next to nothing")

@@ -61,11 +61,11 @@ private Q_SLOTS:
         row("ten frames", {4, 9, 2, 15, 0, 6, 3, 8, 1, 7}, 1,
             "10 frames, 55 larvae: 22 larvae per m² (5.5 a frame). The whole field probably has between 13 "
             "and "
-            "44 larvae per m² (95 % range).");
+            "44 larvae per m² (95 % range; approximate where a walk stopped early).");
         row("stops of two frames", {4, 9, 2, 15, 0, 6, 3, 8, 1, 7}, 2,
             "10 stops with 20 frames, 55 larvae: 11 larvae per m² (2.8 a frame). The whole field probably "
             "has "
-            "between 6.4 and 22 larvae per m² (95 % range).");
+            "between 6.4 and 22 larvae per m² (95 % range; approximate where a walk stopped early).");
     }
 
     void estimate()

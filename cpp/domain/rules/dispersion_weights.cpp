@@ -39,8 +39,8 @@ double logPrior(const FrameTally& tally, double logK)
 
 double logWeight(const FrameTally& tally, double logK, double prior)
 {
-    const double larvae = static_cast<double>(tally.larvae.value());
-    const double stops = static_cast<double>(tally.stops);
+    const auto larvae = static_cast<double>(tally.larvae.value());
+    const auto stops = static_cast<double>(tally.stops);
     if (!tally.isEven()) {
         const double mean = (larvae + 0.5) / static_cast<double>(tally.frames.value());
         return logDensityOf(tally, {std::exp(logK), prior}, std::log(mean));
@@ -75,7 +75,7 @@ Span spanThatMatters(const FrameTally& tally)
 double logDensityOf(const FrameTally& tally, const DispersionNode& node, double logMean)
 {
     const double mean = std::exp(logMean);
-    const double stops = static_cast<double>(tally.stops);
+    const auto stops = static_cast<double>(tally.stops);
     double sum = node.logPrior + stops * node.k * std::log(node.k)
         + (static_cast<double>(tally.larvae.value()) + 0.5) * logMean;
     double information = 0.0;

@@ -38,7 +38,7 @@ LarvaePerSquareMetre perSquareMetre(LarvaePerFrame mean, SquareMetres frameArea)
 LarvaePerFrame boundWhenNoneFound(const FrameTally& tally)
 {
     const double k = carefulDispersion;
-    const double stops = static_cast<double>(tally.stops);
+    const auto stops = static_cast<double>(tally.stops);
     const double perStop = k * (std::pow(oneTail, -1.0 / (stops * k)) - 1.0);
     if (tally.isEven()) return LarvaePerFrame{perStop / tally.sizes.front().frames};
     const auto excess = [&](double mean) {
@@ -67,7 +67,8 @@ Result<FrameEstimate> estimateFrames(
     estimate.frames = tally.frames;
     estimate.larvae = tally.larvae;
     if (tally.stops == 0) return estimate;
-    const double frames = static_cast<double>(tally.frames.value());
+    estimate.fullest = Larvae{std::llround(tally.counts.back().larvae)};
+    const auto frames = static_cast<double>(tally.frames.value());
     estimate.meanPerFrame = LarvaePerFrame{static_cast<double>(tally.larvae.value()) / frames};
     estimate.mean = perSquareMetre(*estimate.meanPerFrame, frameArea);
     estimate.standing = FrameStanding::TooFewForSpread;
@@ -106,13 +107,13 @@ Result<TextbookFigures> textbookFigures(std::span<const FrameStop> stops, Square
     if (!tally) return tally.error();
     if (const auto refusal = refusalOf(frameArea, std::nullopt)) return *refusal;
     if (tally->stops < 2) return Error{ErrorCode::TooFewParts};
-    const double n = static_cast<double>(tally->stops);
-    const double frames = static_cast<double>(tally->frames.value());
+    const auto n = static_cast<double>(tally->stops);
+    const auto frames = static_cast<double>(tally->frames.value());
     const double mean = static_cast<double>(tally->larvae.value()) / frames;
     double squares = 0.0; // of what each stop differs from its share
     double framesSquared = 0.0;
     for (const FrameStop& stop : stops) {
-        const double own = static_cast<double>(stop.frames.value());
+        const auto own = static_cast<double>(stop.frames.value());
         const double difference = static_cast<double>(stop.larvae.value()) - mean * own;
         squares += difference * difference;
         framesSquared += own * own;

@@ -30,9 +30,10 @@ struct FrameEstimate {
     std::int64_t stops = 0;
     Frames frames;
     Larvae larvae;
+    Larvae fullest; // of them at the stop that had the most
     std::optional<LarvaePerFrame> meanPerFrame = {}; // larvae over frames; nothing without a frame
     std::optional<LarvaePerSquareMetre> mean = {};
-    std::optional<DensityRange> range = {}; // 95 % of the chance; for TooFewForRange and Range
+    std::optional<DensityRange> range = {}; // 95 %; for TooFewForRange and Range
     std::optional<LarvaePerSquareMetre> upperBound = {}; // 95 % one-sided; for NoneFound
     std::optional<double> probabilityAbove = {}; // the threshold; from three stops on, if one was given
     std::optional<double> dispersion = {}; // k per stop, half the weight below it; from three stops on
@@ -44,6 +45,9 @@ struct FrameEstimate {
 // stops      the independent units of the walk, see FrameStop
 // frameArea  of one frame; 0.01 to 10 square metres
 // threshold  0.01 to 10,000 larvae per square metre; nothing where no threshold is known yet
+// Coverage   of the range in simulated walks of 5 to 20 stops 0.90 (k = 0.5) to 0.99; after a walk that
+// stopped
+//            early 0.88 (k = 0.5), 0.91 (k = 1): call it approximate there (own simulations)
 // Errors     as tallyOf; OutOfRange {"frame_m2" | "threshold_per_m2", lowest, highest}
 // Source     range and chance: mean_posterior.h. No range below three stops, since n = 1 and 2 know next to
 //            nothing of the spread; too wide below five stops (Canola Council of Canada asks for five sites

@@ -14,9 +14,8 @@ enum class FrameVerdict { Below, Above, TooCloseToCall };
 //
 // Below           the total has met the lower line, and the chance of a mean above the threshold is one in
 //                 three or less
-// Above           the total has met the upper line, that chance is two in three or more, and the estimate has
-// a
-//                 usable range (FrameStanding::Range), so that no treatment rests on one full frame
+// Above           the total has met the upper line, that chance is two in three or more, and no single stop
+//                 holds three quarters of all larvae: no treatment rests on one full frame
 // TooCloseToCall  everything else: fewer stops than the plan's fewest, a total between the lines (whether
 // more
 //                 stops are wanted or the most are made), or a line met by counts too uneven to trust it
@@ -24,8 +23,9 @@ enum class FrameVerdict { Below, Above, TooCloseToCall };
 // Why both: the stop rule is what has known error rates (operatingTable), but only for fields as patchy as it
 // was drawn for; the estimate knows how patchy this field is, but looked at after each stop it would call
 // more often than it should. Since the estimate can only take a call away, no wrong call is more frequent
-// than the table says. Two in three: a total that just meets a line at the last stop of a field as patchy as
-// planned has a chance of about seven in ten, and is to stand. Own choice.
+// than the table says. Two in three: in fields as patchy as planned a total that just meets a line at the
+// last stop has a chance of about three in four and is to stand. Three quarters: five such stops come that
+// near to one full frame in two walks of a hundred by chance alone. Both own choices.
 FrameVerdict verdictOf(StopState state, const FrameEstimate& estimate);
 
 } // namespace duskrow::domain

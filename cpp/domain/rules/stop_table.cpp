@@ -24,7 +24,7 @@ std::vector<double> negativeBinomial(double mean, double k, std::size_t size)
     const double odds = isByChance ? mean : mean / (mean + k);
     chances[0] = std::exp(log);
     for (std::size_t x = 1; x < size; ++x) {
-        const double n = static_cast<double>(x);
+        const auto n = static_cast<double>(x);
         log += std::log(odds * (isByChance ? 1.0 : n - 1.0 + k) / n);
         chances[x] = std::exp(log);
     }

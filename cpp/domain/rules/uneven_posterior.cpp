@@ -23,7 +23,7 @@ double UnevenPosterior::logMeanAt(double place) const
 UnevenPosterior::UnevenPosterior(const FrameTally& tally, std::vector<DispersionNode>& nodes)
 {
     const double larvae = static_cast<double>(tally.larvae.value()) + 0.5;
-    const double stops = static_cast<double>(tally.stops);
+    const auto stops = static_cast<double>(tally.stops);
     m_centre = std::log(larvae / static_cast<double>(tally.frames.value()));
     m_scale = std::min(1.0, std::sqrt(1.0 / larvae + 1.0 / (stops * dispersionQuantile(nodes, 0.5))));
     // Far from the estimate the logarithm falls by larvae * distance below and by n k * distance above;
