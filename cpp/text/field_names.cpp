@@ -139,6 +139,7 @@ constexpr std::array names{
     Name{"label_interval_days", QT_TRANSLATE_NOOP("FieldName", "the days before harvest on the label")},
     Name{"larvae", QT_TRANSLATE_NOOP("FieldName", "the number of larvae")},
     Name{"stops", QT_TRANSLATE_NOOP("FieldName", "the number of stops")},
+    Name{"infested", QT_TRANSLATE_NOOP("FieldName", "“infested”")},
     Name{"metric", QT_TRANSLATE_NOOP("FieldName", "the way of measuring")},
     Name{"seed", QT_TRANSLATE_NOOP("FieldName", "the seed")},
 };

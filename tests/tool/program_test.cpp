@@ -97,6 +97,8 @@ private Q_SLOTS:
         row("due", "--on");
         row("band", "CATCH");
         row("export", "--as");
+        row("threshold", "--dry-season");
+        row("round", "--metric");
         row("check", "STORE");
     }
 
