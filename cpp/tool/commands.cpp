@@ -11,9 +11,9 @@ constexpr std::array table{
     Command{"demo", "Make a store and fill it with an invented district", declareDemo},
     Command{"season", "What the traps of a season caught so far, and what it means", declareSeason},
     Command{"due", "What is due at which trap, and why", declareDue},
-    Command{"band", "The band of a whole season's catch, and what it means", declareBand},
-    Command{"threshold", "The larvae per square metre at which control pays, worked out", declareThreshold},
     Command{"round", "A suggestion for the order of the stops that are due", declareRound},
+    Command{"threshold", "The larvae per square metre at which control pays, worked out", declareThreshold},
+    Command{"band", "The band of a whole season's catch, and what it means", declareBand},
     Command{"export", "Write what a store holds as files for other programs", declareExport},
     Command{
         "check", "Whether a store is sound: the file, the log and the tables folded from it", declareCheck},

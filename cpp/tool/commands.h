@@ -27,9 +27,9 @@ std::span<const Command> commands();
 Work declareDemo(CLI::App& line);
 Work declareSeason(CLI::App& line);
 Work declareDue(CLI::App& line);
-Work declareBand(CLI::App& line);
-Work declareThreshold(CLI::App& line);
 Work declareRound(CLI::App& line);
+Work declareThreshold(CLI::App& line);
+Work declareBand(CLI::App& line);
 Work declareExport(CLI::App& line);
 Work declareCheck(CLI::App& line);
 

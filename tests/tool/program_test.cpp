@@ -95,10 +95,10 @@ private Q_SLOTS:
         row("demo", "--seed");
         row("season", "--trap");
         row("due", "--on");
-        row("band", "CATCH");
-        row("export", "--as");
         row("threshold", "--dry-season");
         row("round", "--metric");
+        row("band", "CATCH");
+        row("export", "--as");
         row("check", "STORE");
     }
 
