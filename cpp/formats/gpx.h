@@ -22,7 +22,7 @@ struct GpxPoint {
 struct GpxRoute {
     std::string name;
     std::string description = {};
-    std::vector<GpxPoint> points;
+    std::vector<GpxPoint> points = {};
 };
 
 struct Gpx {

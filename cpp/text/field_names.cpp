@@ -154,27 +154,28 @@ constexpr std::array names{
     Name{"catch", QT_TRANSLATE_NOOP("FieldName", "the catch")},
     Name{"traps", QT_TRANSLATE_NOOP("FieldName", "the number of traps")},
     Name{"seasons", QT_TRANSLATE_NOOP("FieldName", "the number of seasons")},
-    Name{"cost", QT_TRANSLATE_NOOP("FieldName", "the cost of control")},
-    Name{"cost_unit", QT_TRANSLATE_NOOP("FieldName", "the unit of the cost")},
     Name{"cost_per_ac", QT_TRANSLATE_NOOP("FieldName", "the cost on an acre")},
     Name{"cost_per_ha", QT_TRANSLATE_NOOP("FieldName", "the cost on a hectare")},
-    Name{"cost_product", QT_TRANSLATE_NOOP("FieldName", "the cost of the product")},
-    Name{"cost_application", QT_TRANSLATE_NOOP("FieldName", "the cost of the application")},
     Name{"cost_wheel_tracks", QT_TRANSLATE_NOOP("FieldName", "the cost of the wheel tracks")},
-    Name{"price", QT_TRANSLATE_NOOP("FieldName", "the price of the harvest")},
-    Name{"price_unit", QT_TRANSLATE_NOOP("FieldName", "the unit of the price")},
     Name{"price_per_bu", QT_TRANSLATE_NOOP("FieldName", "the price of a bushel")},
     Name{"price_per_t", QT_TRANSLATE_NOOP("FieldName", "the price of a tonne")},
     Name{"dry_season_divisor", QT_TRANSLATE_NOOP("FieldName", "the dry-season divisor")},
-    Name{"frame_m2", QT_TRANSLATE_NOOP("FieldName", "the area of the frame")},
-    Name{"stage_bbch", QT_TRANSLATE_NOOP("FieldName", "the crop stage")},
     Name{"pods_damaged_percent", QT_TRANSLATE_NOOP("FieldName", "the share of damaged pods")},
     Name{"label_interval_days", QT_TRANSLATE_NOOP("FieldName", "the days before harvest on the label")},
-    Name{"larvae", QT_TRANSLATE_NOOP("FieldName", "the number of larvae")},
-    Name{"stops", QT_TRANSLATE_NOOP("FieldName", "the number of stops")},
+    Name{"infested", QT_TRANSLATE_NOOP("FieldName", "“infested”")},
     Name{"metric", QT_TRANSLATE_NOOP("FieldName", "the way of measuring")},
     Name{"seed", QT_TRANSLATE_NOOP("FieldName", "the seed")},
 };
+
+// Each code once: of two rows the second would never be found.
+constexpr bool areUnique()
+{
+    for (std::size_t i = 0; i < names.size(); ++i)
+        for (std::size_t k = i + 1; k < names.size(); ++k)
+            if (names[i].code == names[k].code) return false;
+    return true;
+}
+static_assert(areUnique());
 
 constexpr std::array kinds{
     Name{"programme", QT_TRANSLATE_NOOP("KindName", "programme")},

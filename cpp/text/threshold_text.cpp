@@ -199,4 +199,15 @@ QString noteSentence(
     return {};
 }
 
+QString drySeasonOffer(const Threshold& threshold, const ThresholdRule& rule, const QLocale& locale)
+{
+    if (threshold.drySeasonDivisor || !rule.drySeasonDivisor.value) return {};
+    const double divisor = *rule.drySeasonDivisor.value;
+    const LarvaePerSquareMetre dry =
+        thresholdAt(rule, threshold.costPerAcre, threshold.pricePerBushel, divisor);
+    return ThresholdWords::tr(
+        "If you call the season very dry, the published divisor of %1 gives %2; that is yours to choose.")
+        .arg(plain(divisor, locale), density(dry, locale));
+}
+
 } // namespace duskrow::text

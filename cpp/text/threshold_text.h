@@ -32,4 +32,9 @@ QString workingName(domain::WorkingWhat what);
 QString noteSentence(domain::ThresholdNote note, const domain::Threshold& threshold,
     const domain::ThresholdRule& rule, const QLocale& locale = {});
 
+// What the published divisor would make of it, which is the person's own to choose; empty when one was chosen
+// or nobody has published any.
+QString drySeasonOffer(
+    const domain::Threshold& threshold, const domain::ThresholdRule& rule, const QLocale& locale = {});
+
 } // namespace duskrow::text

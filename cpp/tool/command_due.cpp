@@ -3,14 +3,12 @@
 
 #include <algorithm>
 
-#include "domain/rules/protocol_rules.h"
 #include "text/amounts.h"
 #include "text/due_text.h"
 #include "tool/arguments.h"
 #include "tool/commands.h"
+#include "tool/due_stops.h"
 #include "tool/output.h"
-#include "tool/season_records.h"
-#include "tool/trap_results.h"
 
 namespace duskrow::tool {
 
@@ -28,31 +26,7 @@ struct DueLine {
     std::string protocols;
 };
 
-// One trap with what is due there, soonest first.
-struct Stop {
-    const Trap* trap = nullptr;
-    std::vector<DueItem> items;
-};
-
-Result<std::vector<Stop>> stopsOf(
-    const SeasonRecords& records, const SeasonWeek& week, LocalDay today, ProtocolShelf& shelf)
-{
-    std::vector<Stop> stops;
-    const std::chrono::year year{records.season.year.value_or(yearOf(today))};
-    for (const Trap& trap : records.traps) {
-        const auto protocol = shelf.of(trap.pest);
-        if (!protocol) return protocol.error();
-        Stop stop{
-            &trap, dueOf(records.facts(trap), dueRulesOf(**protocol, trap.trapType, year, week), today)};
-        std::erase_if(stop.items, [&](const DueItem& item) { return item.day > today + daysAhead; });
-        if (!stop.items.empty()) stops.push_back(std::move(stop));
-    }
-    std::stable_sort(stops.begin(), stops.end(),
-        [](const Stop& a, const Stop& b) { return a.items.front().day < b.items.front().day; });
-    return stops;
-}
-
-void printStop(const SeasonRecords& records, const Stop& stop, LocalDay today)
+void printStop(const SeasonRecords& records, const DueStop& stop, LocalDay today)
 {
     const QString keeper = records.keeperOf(*stop.trap);
     print(QStringLiteral("  %1%2").arg(
@@ -62,10 +36,10 @@ void printStop(const SeasonRecords& records, const Stop& stop, LocalDay today)
         print(QStringLiteral("      %1").arg(text::dueReason(item, today)));
 }
 
-void printStops(const SeasonRecords& records, const std::vector<Stop>& stops, LocalDay today)
+void printStops(const SeasonRecords& records, const std::vector<DueStop>& stops, LocalDay today)
 {
     const auto later = std::find_if(
-        stops.begin(), stops.end(), [&](const Stop& stop) { return stop.items.front().day > today; });
+        stops.begin(), stops.end(), [&](const DueStop& stop) { return stop.items.front().day > today; });
     print(text::dayAndYear(today));
     if (later == stops.begin()) print(QCoreApplication::translate("Tool", "Nothing is due today."));
     for (auto stop = stops.begin(); stop != later; ++stop) printStop(records, *stop, today);
@@ -87,7 +61,7 @@ Result<int> sayDue(const DueLine& line)
     if (!records) return records.error();
     const SeasonWeek week = seasonWeekOf(*season).value_or(SeasonWeek{});
     ProtocolShelf shelf(line.protocols);
-    const auto stops = stopsOf(*records, week, *today, shelf);
+    const auto stops = dueStops(*records, week, *today, daysAhead, shelf);
     if (!stops) return stops.error();
     printStops(*records, *stops, *today);
     if (const auto report = reportDue(*today, week)) {

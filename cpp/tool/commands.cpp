@@ -11,6 +11,8 @@ constexpr std::array table{
     Command{"demo", "Make a store and fill it with an invented district", declareDemo},
     Command{"season", "What the traps of a season caught so far, and what it means", declareSeason},
     Command{"due", "What is due at which trap, and why", declareDue},
+    Command{"round", "A suggestion for the order of the stops that are due", declareRound},
+    Command{"threshold", "The larvae per square metre at which control pays, worked out", declareThreshold},
     Command{"band", "The band of a whole season's catch, and what it means", declareBand},
     Command{"frames", "How dense the larvae of a field are, from counted frames", declareFrames},
     Command{"plan-frames", "When a scouting walk may stop, and how often it errs", declarePlanFrames},

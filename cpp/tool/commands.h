@@ -27,6 +27,8 @@ std::span<const Command> commands();
 Work declareDemo(CLI::App& line);
 Work declareSeason(CLI::App& line);
 Work declareDue(CLI::App& line);
+Work declareRound(CLI::App& line);
+Work declareThreshold(CLI::App& line);
 Work declareBand(CLI::App& line);
 Work declareFrames(CLI::App& line);
 Work declarePlanFrames(CLI::App& line);

@@ -62,6 +62,10 @@ private Q_SLOTS:
         QTest::newRow("High") << QStringLiteral("1,200 moths or more");
         QTest::newRow("Base temperature") << QStringLiteral("7 °C");
         QTest::newRow("Frame") << QStringLiteral("0.25 m²");
+        QTest::newRow("Crop stage for control") << QStringLiteral("BBCH 67 to BBCH 83");
+        QTest::newRow("Years of the trials") << QStringLiteral("1974 to 1975");
+        QTest::newRow("In the money of") << QStringLiteral("Canadian dollars");
+        QTest::newRow("Look again after") << QStringLiteral("2 days to 3 days");
         QTest::newRow("Crop stage") << QStringLiteral("BBCH 67 to BBCH 83");
     }
 

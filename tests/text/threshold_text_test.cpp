@@ -51,6 +51,15 @@ private Q_SLOTS:
             QStringLiteral("One larva on each square metre costs 0.58 CAD/ac, which is 1.43 CAD/ha."));
     }
 
+    // 12 / 0.58 / 1.48 = 13.98.
+    void aDrySeasonIsOfferedNotApplied()
+    {
+        const ThresholdRule& rule = m_protocol.thresholdRules.front();
+        const QString offer = text::drySeasonOffer(of("12", "CAD/ac", "10", "CAD/bu"), rule, m_english);
+        QVERIFY2(offer.contains(QString::fromUtf8("1.48 gives 14.0 larvae/m²")), qPrintable(offer));
+        QVERIFY(text::drySeasonOffer(of("12", "CAD/ac", "10", "CAD/bu", "1.48"), rule, m_english).isEmpty());
+    }
+
     void theWorkingInWords()
     {
         const Threshold threshold = of("30", "USD/ha", "441", "USD/t", "1.48");

@@ -95,6 +95,8 @@ private Q_SLOTS:
         row("demo", "--seed");
         row("season", "--trap");
         row("due", "--on");
+        row("threshold", "--dry-season");
+        row("round", "--metric");
         row("band", "CATCH");
         row("frames", "--threshold");
         row("plan-frames", "--dispersion");
