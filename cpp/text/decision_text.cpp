@@ -40,6 +40,18 @@ QString larvaeAt(const Finding& finding, std::size_t i, const QLocale& locale)
     return exactDensity(LarvaePerSquareMetre{finding.numbers[i]}, locale);
 }
 
+// Money as it is paid: whole cents.
+QString cents(double amount, const std::string& unit, const QLocale& locale)
+{
+    return QStringLiteral("%1 %2").arg(locale.toString(amount, 'f', 2), QString::fromStdString(unit));
+}
+
+QString moreFrames(double count, const QLocale& locale)
+{
+    if (std::llround(count) == 1) return DecisionWords::tr("one more frame");
+    return DecisionWords::tr("%1 more frames").arg(locale.toString(std::llround(count)));
+}
+
 QString intervalTooShort(const TimingFinding& finding, const QLocale& locale)
 {
     if (!finding.numbers.empty() && finding.numbers[0] < 0.0)
@@ -168,7 +180,8 @@ QString decisionReason(const DecisionFinding& finding, const QLocale& locale)
     case DecisionReason::FewFrames:
         return DecisionWords::tr("Frames searched: %1. That is too few to say.").arg(number(0));
     case DecisionReason::ProbabilityAbove:
-        return DecisionWords::tr("The chance that the field is over the threshold is %1 %.").arg(number(0));
+        return DecisionWords::tr("The chance that the field is over the threshold is %1 %.")
+            .arg(locale.toString(std::round(finding.numbers.empty() ? 0.0 : finding.numbers[0]), 'f', 0));
     case DecisionReason::DrySeason:
         return DecisionWords::tr("The threshold is divided by %1 for a dry season.").arg(number(0));
     case DecisionReason::AtFloor:
@@ -190,12 +203,11 @@ QString decisionReason(const DecisionFinding& finding, const QLocale& locale)
 QString changeSentence(const DecisionChange& change, const Threshold& threshold, const QLocale& locale)
 {
     const auto number = [&](std::size_t i) { return i < change.numbers.size() ? change.numbers[i] : 0.0; };
-    const QString price = money(number(0), codeOf(threshold.price.unit), locale);
-    const QString cost = money(number(0), codeOf(threshold.cost.unit), locale);
+    const QString price = cents(number(0), codeOf(threshold.price.unit), locale);
+    const QString cost = cents(number(0), codeOf(threshold.cost.unit), locale);
     switch (change.what) {
     case ChangeWhat::MoreFrames:
-        return DecisionWords::tr("More frames; about so many would settle it: %1.")
-            .arg(at(change, 0, locale));
+        return DecisionWords::tr("About %1 would probably settle it.").arg(moreFrames(number(0), locale));
     case ChangeWhat::PriceAbove:
         return DecisionWords::tr("At a price above %1 control would pay.").arg(price);
     case ChangeWhat::PriceBelow:

@@ -133,7 +133,7 @@ QString stopSentence(
             .arg(larvae(estimate.larvae, locale), named(estimate.stops));
     case StopState::Undecided:
         return FrameWords::tr("After %1 the field is near the threshold. Look again in two or "
-                              "three days, or treat it as being at the threshold.")
+                              "three days.")
             .arg(named(estimate.stops));
     case StopState::GoOn:
         break;

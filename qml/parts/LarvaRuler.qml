@@ -12,7 +12,7 @@ Item {
     readonly property real perMm: Screen.pixelDensity > 1 ? Screen.pixelDensity : 6.3
     readonly property real most: root.edges.length > 0 ? root.edges[root.edges.length - 1] : 0
     // A screen too narrow for life size shrinks all alike, and says so.
-    readonly property real fit: Math.min(1, root.width / Math.max(1, root.most * root.perMm))
+    readonly property real fit: Math.min(1, (root.width * 0.55) / Math.max(1, root.most * root.perMm))
 
     implicitWidth: 200
     implicitHeight: column.implicitHeight
@@ -45,10 +45,10 @@ Item {
                 Words {
                     id: words
                     x: outline.width + Theme.gapSmall
+                    width: row.width - x
                     anchors.verticalCenter: parent.verticalCenter
                     text: root.fit < 1 ? qsTr("%1 mm, drawn smaller").arg(row.modelData) : qsTr("%1 mm, life size").arg(row.modelData)
                     kind: "soft"
-                    wrapMode: Text.NoWrap
                     Accessible.ignored: true
                 }
             }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-// Larvae of one size: how long they are, how many were found, and keys for one less and one more.
+// Larvae of one size: a touch anywhere on the tile is one more, the key below it one less.
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.Theme
 
-Rectangle {
+ColumnLayout {
     id: root
 
     required property string name
@@ -15,77 +15,56 @@ Rectangle {
     signal less
     signal more
 
-    implicitWidth: 100
-    implicitHeight: column.implicitHeight + 2 * Theme.gap
-    radius: Theme.radius
-    color: Theme.card
-    border.width: Theme.hairline
-    border.color: Theme.line
+    spacing: Theme.gapTiny
 
-    ColumnLayout {
-        id: column
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.margins: Theme.gapSmall
-        anchors.topMargin: Theme.gap
-        spacing: Theme.gapTiny
+    PressButton {
+        id: tile
+        objectName: "plus"
+        text: root.count.toLocaleString(Qt.locale(), "f", 0)
+        leastHeight: 2 * Theme.touch
+        horizontalPadding: Theme.gapTiny
+        verticalPadding: Theme.gap
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Accessible.name: qsTr("%1, %2: %3. One more.").arg(root.name).arg(root.span).arg(root.count)
+        onClicked: root.more()
 
-        LarvaOutline {
-            Layout.alignment: Qt.AlignHCenter
-            Layout.preferredWidth: Math.max(16, (root.width - 3 * Theme.gap) * root.share)
-            Layout.preferredHeight: 10
-        }
+        contentItem: Column {
+            spacing: Theme.gapTiny
 
-        Words {
-            objectName: "count"
-            text: root.count.toLocaleString(Qt.locale(), "f", 0)
-            kind: "number"
-            horizontalAlignment: Text.AlignHCenter
-            Layout.fillWidth: true
-            Accessible.name: qsTr("%1, %2: %3").arg(root.name).arg(root.span).arg(root.count)
-        }
-
-        Words {
-            text: root.span
-            kind: "small"
-            horizontalAlignment: Text.AlignHCenter
-            Layout.fillWidth: true
-            Accessible.ignored: true
-        }
-
-        GridLayout {
-            columns: root.width < 2 * Theme.touchWide + 3 * Theme.gapSmall ? 1 : 2
-            columnSpacing: Theme.gapTiny
-            rowSpacing: Theme.gapTiny
-            Layout.fillWidth: true
-
-            PressButton {
-                objectName: "plus"
-                text: "+1"
-                fill: Theme.act
-                fillPressed: Theme.actPressed
-                words: Theme.actInk
-                edgeWidth: 0
-                font.pixelSize: Theme.typeTitle
-                horizontalPadding: 2
-                Layout.fillWidth: true
-                Layout.preferredHeight: Theme.touchWide
-                Accessible.name: qsTr("%1: one more").arg(root.name)
-                onClicked: root.more()
+            LarvaOutline {
+                anchors.horizontalCenter: parent.horizontalCenter
+                width: Math.max(18, (tile.availableWidth - Theme.gap) * root.share)
+                height: 10
             }
 
-            PressButton {
-                objectName: "minus"
-                text: "−1"
-                enabled: root.count > 0
-                font.pixelSize: Theme.typeTitle
-                horizontalPadding: 2
-                Layout.fillWidth: true
-                Layout.preferredHeight: Theme.touch
-                Accessible.name: qsTr("%1: one less").arg(root.name)
-                onClicked: root.less()
+            Words {
+                objectName: "count"
+                width: parent.width
+                text: tile.text
+                kind: "number"
+                horizontalAlignment: Text.AlignHCenter
+                Accessible.ignored: true
+            }
+
+            Words {
+                width: parent.width
+                text: root.span
+                kind: "small"
+                horizontalAlignment: Text.AlignHCenter
+                Accessible.ignored: true
             }
         }
+    }
+
+    PressButton {
+        objectName: "minus"
+        text: "−1"
+        leastHeight: Theme.touch
+        enabled: root.count > 0
+        horizontalPadding: Theme.gapTiny
+        Layout.fillWidth: true
+        Accessible.name: qsTr("%1: one less").arg(root.name)
+        onClicked: root.less()
     }
 }

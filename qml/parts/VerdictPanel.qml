@@ -38,19 +38,21 @@ Rectangle {
             Layout.fillWidth: true
 
             Item {
-                Layout.preferredWidth: 34
-                Layout.preferredHeight: 40
+                id: mark
+                implicitWidth: 34
+                implicitHeight: 40
+                Layout.alignment: Qt.AlignVCenter
 
                 Rectangle {
-                    anchors.verticalCenter: parent.verticalCenter
-                    width: parent.width
+                    y: (mark.height - height) / 2
+                    width: mark.width
                     height: 3
                     color: Theme.next
                 }
 
                 Rectangle {
-                    x: (parent.width - width) / 2
-                    y: root.level * (parent.height - height)
+                    x: (mark.width - width) / 2
+                    y: root.level * (mark.height - height)
                     width: 14
                     height: 14
                     radius: 7
@@ -66,6 +68,7 @@ Rectangle {
                 kind: "heading"
                 color: Theme.actInk
                 Layout.fillWidth: true
+                Layout.alignment: Qt.AlignVCenter
                 Accessible.ignored: true
             }
         }

@@ -211,36 +211,6 @@ private Q_SLOTS:
         QVERIFY(!changeOf(decision, ChangeWhat::PriceAbove));
     }
 
-    void theGridFollowsTheProbability()
-    {
-        const ThresholdTable table = thresholdTable(m_rule, of("12", "10"));
-        const auto probability = [](Density t) { return 1.0 / (1.0 + std::exp(t.value() - 20.0)); };
-        const SensitivityGrid grid = sensitivityGrid(table, probability);
-        int verdicts[3] = {0, 0, 0};
-        for (std::size_t i = 0; i < grid.size(); ++i)
-            for (std::size_t j = 0; j < grid[i].size(); ++j) {
-                const SensitivityCell& cell = grid[i][j];
-                QCOMPARE(cell.probabilityAbove, probability(table.cells[i][j].larvae));
-                // ln 9 either side of 20 is where the limits of 0.9 and 0.1 are reached.
-                const double off = cell.threshold.value() - 20.0;
-                const ControlVerdict expected = off <= -std::log(9.0) ? ControlVerdict::Above
-                    : off >= std::log(9.0)                            ? ControlVerdict::Below
-                                                                      : ControlVerdict::TooCloseToCall;
-                QCOMPARE(cell.verdict, expected);
-                ++verdicts[static_cast<int>(cell.verdict)];
-                if (i > 0) QVERIFY(grid[i - 1][j].probabilityAbove >= cell.probabilityAbove);
-                if (j > 0) QVERIFY(grid[i][j - 1].probabilityAbove <= cell.probabilityAbove);
-            }
-        QVERIFY(verdicts[0] > 0 && verdicts[1] > 0 && verdicts[2] > 0);
-    }
-
-    void aProbabilityThatIsNoneDecidesNothing()
-    {
-        const ThresholdTable table = thresholdTable(m_rule, of("12", "10"));
-        const auto grid = sensitivityGrid(table, [](Density) { return std::nan(""); });
-        QVERIFY(grid[0][0].verdict == ControlVerdict::TooCloseToCall);
-    }
-
 private:
     [[nodiscard]] static ThresholdInput inputOf(const char* cost, const char* price)
     {

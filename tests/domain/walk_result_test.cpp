@@ -182,6 +182,27 @@ private Q_SLOTS:
         QCOMPARE(late->decision->next, NextStep::TooLate);
     }
 
+    void theTableHoldsTheWalksOwnVerdictAndFollowsMoney()
+    {
+        const Decision decision = money("12", "10");
+        const auto result = resultOf(framesOf({14, 19, 12, 15, 10, 16, 13, 18, 11, 17}), &decision);
+        const ThresholdTable table = thresholdTable(m_rule, *result->threshold);
+        const auto verdicts = verdictsOver(table, m_protocol, *result);
+        QCOMPARE(verdicts.size(), table.costs.size());
+        QCOMPARE(verdicts[table.ownCost][table.ownPrice], result->verdict);
+        const auto rank = [](FrameVerdict verdict) {
+            return verdict == FrameVerdict::Below ? 0 : verdict == FrameVerdict::TooCloseToCall ? 1 : 2;
+        };
+        for (std::size_t i = 0; i < verdicts.size(); ++i) {
+            QCOMPARE(verdicts[i].size(), table.prices.size());
+            for (std::size_t k = 0; k < verdicts[i].size(); ++k) {
+                // Dearer control or a cheaper harvest never makes a field more worth treating.
+                if (i > 0) QVERIFY(rank(verdicts[i][k]) <= rank(verdicts[i - 1][k]));
+                if (k > 0) QVERIFY(rank(verdicts[i][k]) >= rank(verdicts[i][k - 1]));
+            }
+        }
+    }
+
     void howManyMoreFrames()
     {
         const Decision decision = money("12", "10");

@@ -112,7 +112,8 @@ LifeStory {
     function test_theWalkGoesOnAnotherDay() {
         const at = walking();
         addFrames(at, [4, 9, 2]);
-        open(at, "", "");
+        at.main = at.world.openWindow(390, 844);
+        waitForRendering(at.main.contentItem);
         find(find(at.main.contentItem, "tabs"), "tab_larvae").clicked();
         tryVerify(() => findChild(at.main.contentItem, "openWalk0"));
         settle(at);
@@ -120,7 +121,6 @@ LifeStory {
         compare([row.title, row.subtitle, row.rightText], ["Slough corner", "3 frames · 14 Jul", "20 per m²"]);
         mouseClick(row);
         tryVerify(() => pageOn(at).model?.framesKept === 3);
-        at.world.app.settings; // the page is the one of that walk
         compare(pageOn(at).model.walk, at.walk);
     }
 
@@ -233,10 +233,11 @@ LifeStory {
         addFrames(at, [4, 9, 2, 15, 0, 6, 3, 8, 1, 7]);
         decide(at, "12", "10");
         verify(pageOn(at).model.grid.columns >= 5);
-        tap(pageOn(at), "cell0");
+        tap(pageOn(at), "cell" + (2 * pageOn(at).model.grid.columns + 3));
         settle(at);
         compare(find(find(pageOn(at), "cost"), "box").text, pageOn(at).model.form.cost);
         verify(Number(pageOn(at).model.form.cost) < 12);
+        compare(pageOn(at).model.form.price, "10");
     }
 
     function test_badMoney_data() {
@@ -288,7 +289,7 @@ LifeStory {
         keepFrame(at);
         count(at, 1, 1);
         const page = pageOn(at);
-        tap(page, "finish");
+        tap(page, "stop");
         tryVerify(() => pageOn(at) !== page);
         compare(at.world.recordsOf("frame").length, 2, "the frame that was begun is kept as well");
         compare(at.world.fieldOf(at.walk, "finished"), true);

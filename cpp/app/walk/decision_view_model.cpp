@@ -6,7 +6,6 @@
 
 #include <array>
 
-#include "domain/rules/mean_posterior.h"
 #include "domain/rules/stop_table.h"
 #include "text/decision_text.h"
 #include "text/frame_text.h"
@@ -132,14 +131,10 @@ void DecisionViewModel::showWorking()
         rows.push_back({.title = text::workingName(step.what), .detail = text::workingLine(step, threshold)});
     m_working.show(std::move(rows));
     const ThresholdTable table = thresholdTable(*m_book.rule(), threshold);
-    SensitivityGrid cells;
-    if (m_result->estimate.probabilityAbove) {
-        cells = sensitivityGrid(table, [this](LarvaePerSquareMetre at) {
-            const auto estimate = estimateFrames(m_result->stops, m_result->frame, at);
-            return estimate && estimate->probabilityAbove ? *estimate->probabilityAbove : 0.5;
-        });
-    }
-    m_grid.show(table, cells, threshold);
+    const bool hasFrames = m_result->estimate.stops > 0;
+    m_grid.show(table,
+        hasFrames ? verdictsOver(table, *m_book.protocol(), *m_result) : ThresholdGrid::Verdicts{},
+        threshold);
 }
 
 QString DecisionViewModel::mean() const

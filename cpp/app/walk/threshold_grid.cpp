@@ -5,8 +5,6 @@
 
 #include <cmath>
 
-#include "text/decision_text.h"
-
 namespace duskrow::app {
 
 using namespace duskrow::domain;
@@ -15,27 +13,42 @@ namespace {
 
 enum Role { LarvaeRole = Qt::UserRole, VerdictRole, SpokenRole, OwnRole, PublishedRole };
 
-QString codeOf(ControlVerdict verdict)
+QString codeOf(FrameVerdict verdict)
 {
     switch (verdict) {
-    case ControlVerdict::Below:
+    case FrameVerdict::Below:
         return QStringLiteral("below");
-    case ControlVerdict::Above:
+    case FrameVerdict::Above:
         return QStringLiteral("above");
-    case ControlVerdict::TooCloseToCall:
+    case FrameVerdict::TooCloseToCall:
         return QStringLiteral("too_close");
+    }
+    return {};
+}
+
+QString wordsOf(FrameVerdict verdict)
+{
+    switch (verdict) {
+    case FrameVerdict::Below:
+        return ThresholdGrid::tr("the walk lies below");
+    case FrameVerdict::Above:
+        return ThresholdGrid::tr("the walk lies above");
+    case FrameVerdict::TooCloseToCall:
+        return ThresholdGrid::tr("too close to call");
     }
     return {};
 }
 
 QString amount(double value)
 {
-    return QLocale().toString(value, 'g', 5);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator); // it is typed into a box when it is taken
+    return locale.toString(value, 'g', 5);
 }
 
 } // namespace
 
-void ThresholdGrid::show(const ThresholdTable& table, const SensitivityGrid& grid, const Threshold& threshold)
+void ThresholdGrid::show(const ThresholdTable& table, const Verdicts& verdicts, const Threshold& threshold)
 {
     beginResetModel();
     m_cells.clear();
@@ -54,9 +67,9 @@ void ThresholdGrid::show(const ThresholdTable& table, const SensitivityGrid& gri
             shown.spoken = tr("%1 %2 at %3 %4: %5 larvae per m²")
                                .arg(m_costs[static_cast<qsizetype>(row)], m_costUnit,
                                    m_prices[static_cast<qsizetype>(column)], m_priceUnit, shown.larvae);
-            if (row < grid.size() && column < grid[row].size()) {
-                shown.verdict = codeOf(grid[row][column].verdict);
-                shown.spoken += QStringLiteral(", ") + text::name(grid[row][column].verdict);
+            if (row < verdicts.size() && column < verdicts[row].size()) {
+                shown.verdict = codeOf(verdicts[row][column]);
+                shown.spoken += QStringLiteral(", ") + wordsOf(verdicts[row][column]);
             }
             m_cells.push_back(std::move(shown));
         }

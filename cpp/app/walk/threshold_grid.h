@@ -5,7 +5,7 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "domain/rules/control_decision.h"
+#include "domain/rules/walk_result.h"
 
 namespace duskrow::app {
 
@@ -23,9 +23,11 @@ class ThresholdGrid : public QAbstractListModel {
 public:
     using QAbstractListModel::QAbstractListModel;
 
-    // grid  the verdict in each cell of the table; empty before a walk says anything
-    void show(const domain::ThresholdTable& table, const domain::SensitivityGrid& grid,
-        const domain::Threshold& threshold);
+    using Verdicts = std::vector<std::vector<domain::FrameVerdict>>;
+
+    // verdicts  one for each cell of the table; empty before a walk says anything
+    void show(
+        const domain::ThresholdTable& table, const Verdicts& verdicts, const domain::Threshold& threshold);
     void clear();
 
     [[nodiscard]] int columns() const { return static_cast<int>(m_prices.size()); }

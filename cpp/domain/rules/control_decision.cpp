@@ -185,22 +185,4 @@ ControlDecision controlDecision(const ThresholdRule& rule, const Threshold& thre
     return decision;
 }
 
-SensitivityGrid sensitivityGrid(
-    const ThresholdTable& table, const ProbabilityAbove& probabilityAbove, DecisionLimits limits)
-{
-    SensitivityGrid grid;
-    for (const auto& row : table.cells) {
-        std::vector<SensitivityCell> cells;
-        for (const ThresholdCell& cell : row) {
-            const double probability = probabilityAbove(cell.larvae);
-            ControlVerdict verdict = ControlVerdict::TooCloseToCall;
-            if (probability >= limits.above) verdict = ControlVerdict::Above;
-            if (probability <= limits.below) verdict = ControlVerdict::Below;
-            cells.push_back({cell.larvae, probability, verdict});
-        }
-        grid.push_back(std::move(cells));
-    }
-    return grid;
-}
-
 } // namespace duskrow::domain

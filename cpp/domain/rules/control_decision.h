@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <functional>
 #include <optional>
 #include <vector>
 
@@ -89,25 +88,5 @@ struct ControlDecision {
 // floor rules out.
 ControlDecision controlDecision(const ThresholdRule& rule, const Threshold& threshold,
     const FramesFinding& frames, const ControlTiming& timing);
-
-// P(mean > t): falls as t rises, as the estimate of the walk gives it.
-using ProbabilityAbove = std::function<double(LarvaePerSquareMetre)>;
-
-// From which probability on a mean is called above, and up to which one below. Own choice, as for the walk.
-struct DecisionLimits {
-    double above = 0.9;
-    double below = 0.1;
-};
-
-struct SensitivityCell {
-    LarvaePerSquareMetre threshold;
-    double probabilityAbove;
-    ControlVerdict verdict;
-};
-
-// The verdict at each cost and price of a table, as [cost][price].
-using SensitivityGrid = std::vector<std::vector<SensitivityCell>>;
-SensitivityGrid sensitivityGrid(
-    const ThresholdTable& table, const ProbabilityAbove& probabilityAbove, DecisionLimits limits = {});
 
 } // namespace duskrow::domain

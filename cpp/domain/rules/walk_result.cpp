@@ -25,9 +25,9 @@ double framesAtAStop(const FrameEstimate& estimate)
 }
 
 // Nothing where no plan can be made for such a threshold: then the estimate stands alone.
-std::optional<StopPlan> planFor(const Protocol& protocol, const Threshold& threshold, SquareMetres area)
+std::optional<StopPlan> planFor(const Protocol& protocol, LarvaePerSquareMetre threshold, SquareMetres area)
 {
-    StopDesign design = stopDesignOf(protocol, threshold.larvae);
+    StopDesign design = stopDesignOf(protocol, threshold);
     design.areaOfAStop = area;
     const auto plan = planStops(design);
     return plan ? std::optional(*plan) : std::nullopt;
@@ -133,8 +133,8 @@ Result<WalkResult> walkResult(const Protocol& protocol, const ThresholdRule& rul
     if (!timing) return timing.error();
     result.timing = *timing;
     if (!threshold) return result;
-    result.plan =
-        planFor(protocol, *threshold, SquareMetres{result.frame.value() * framesAtAStop(result.estimate)});
+    result.plan = planFor(
+        protocol, threshold->larvae, SquareMetres{result.frame.value() * framesAtAStop(result.estimate)});
     if (result.plan) {
         const auto stops = result.estimate.stops;
         result.report = stopAfter(*result.plan, stops, result.estimate.larvae, result.estimate.dispersion);
@@ -146,6 +146,26 @@ Result<WalkResult> walkResult(const Protocol& protocol, const ThresholdRule& rul
     }
     result.decision = controlDecision(rule, *threshold, findingOf(result), result.timing);
     return result;
+}
+
+std::vector<std::vector<FrameVerdict>> verdictsOver(
+    const ThresholdTable& table, const Protocol& protocol, const WalkResult& result)
+{
+    const SquareMetres area{result.frame.value() * framesAtAStop(result.estimate)};
+    std::vector<std::vector<FrameVerdict>> verdicts;
+    for (const auto& row : table.cells) {
+        auto& across = verdicts.emplace_back();
+        for (const ThresholdCell& cell : row) {
+            const auto estimate = estimateFrames(result.stops, result.frame, cell.larvae);
+            const auto plan = planFor(protocol, cell.larvae, area);
+            const StopReport report = estimate && plan
+                ? stopAfter(*plan, estimate->stops, estimate->larvae, estimate->dispersion)
+                : StopReport{};
+            across.push_back(
+                estimate && plan ? verdictOf(report.state, *estimate) : FrameVerdict::TooCloseToCall);
+        }
+    }
+    return verdicts;
 }
 
 } // namespace duskrow::domain

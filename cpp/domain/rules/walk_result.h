@@ -43,4 +43,9 @@ Result<WalkResult> walkResult(const Protocol& protocol, const ThresholdRule& rul
     std::span<const Frame> frames, const Decision* decision, const std::optional<Threshold>& threshold,
     LocalDay today);
 
+// What the same frames would say of other money: the verdict at each cost and price of a table, as
+// [cost][price]. The cell of the user's own point is the walk's own verdict.
+std::vector<std::vector<FrameVerdict>> verdictsOver(
+    const ThresholdTable& table, const Protocol& protocol, const WalkResult& result);
+
 } // namespace duskrow::domain

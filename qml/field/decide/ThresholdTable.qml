@@ -13,9 +13,33 @@ ColumnLayout {
     required property ThresholdGrid grid
     readonly property int columns: Math.max(1, root.grid.columns)
     readonly property real headWidth: measure.widest(root.grid.costs, Theme.typeSmall) + Theme.gapSmall
-    readonly property real cellWidth: Math.max(Theme.touch, (root.width - root.headWidth - root.columns * 2) / root.columns)
+    readonly property int air: 2
+    // The own column in the middle, and as many to either side as there is room for.
+    readonly property real need: Math.max(Theme.touch, measure.width("000▲", Theme.typeSmall) + 6)
+    readonly property int room: Math.max(1, Math.floor((root.width - root.headWidth) / (root.need + root.air)))
+    readonly property int aside: Math.min(Math.floor((root.columns - 1) / 2), Math.floor((root.room - 1) / 2))
+    readonly property int shown: 2 * root.aside + 1
+    readonly property real cellWidth: (root.width - root.headWidth - root.shown * root.air) / root.shown
+    readonly property real cellHeight: Math.max(Theme.touch, Math.ceil(Theme.typeSmall * 1.6))
 
     signal picked(string cost, string price)
+
+    function isShown(column: int): bool {
+        return Math.abs(column - Math.floor((root.columns - 1) / 2)) <= root.aside;
+    }
+
+    function sign(verdict: string): string {
+        switch (verdict) {
+        case "above":
+            return "▲";
+        case "below":
+            return "▽";
+        case "too_close":
+            return "●";
+        default:
+            return "";
+        }
+    }
 
     spacing: Theme.gapTiny
 
@@ -34,21 +58,19 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Flickable {
-        id: flick
-        clip: true
-        contentWidth: table.width
-        flickableDirection: Flickable.HorizontalFlick
-        boundsBehavior: Flickable.StopAtBounds
+    // In an item of its own, since cells as wide as there is room for must not ask for that room.
+    Item {
+        implicitHeight: sheet.height
         Layout.fillWidth: true
-        Layout.preferredHeight: table.height
 
         Column {
-            id: table
-            spacing: 2
+            id: sheet
+            spacing: root.air
 
-            Row {
-                spacing: 2
+            Grid {
+                id: table
+                columns: root.shown + 1
+                spacing: root.air
 
                 Item {
                     width: root.headWidth
@@ -61,6 +83,8 @@ ColumnLayout {
 
                     Words {
                         required property string modelData
+                        required property int index
+                        visible: root.isShown(index)
                         width: root.cellWidth
                         text: modelData
                         kind: "soft"
@@ -71,12 +95,11 @@ ColumnLayout {
                 // qmllint enable unqualified
             }
 
-            Grid {
-                columns: 2
-                spacing: 2
+            Row {
+                spacing: root.air
 
                 Column {
-                    spacing: 2
+                    spacing: root.air
 
                     // qmllint disable unqualified
                     Repeater {
@@ -85,7 +108,7 @@ ColumnLayout {
                         Words {
                             required property string modelData
                             width: root.headWidth
-                            height: Theme.touch
+                            height: root.cellHeight
                             text: modelData
                             kind: "soft"
                             verticalAlignment: Text.AlignVCenter
@@ -96,24 +119,24 @@ ColumnLayout {
                 }
 
                 Grid {
-                    columns: root.columns
-                    spacing: 2
+                    columns: root.shown
+                    spacing: root.air
 
                     Repeater {
                         model: root.grid
 
                         PressButton {
-                            id: cell
                             required property int index
                             required property string larvae
                             required property string verdict
                             required property string spoken
                             required property bool isOwn
                             objectName: "cell" + index
+                            visible: root.isShown(index % root.columns)
                             width: root.cellWidth
-                            height: Theme.touch
+                            height: root.cellHeight
                             horizontalPadding: 2
-                            text: larvae + (verdict === "above" ? "▲" : verdict === "below" ? "▽" : verdict === "too_close" ? "●" : "")
+                            text: larvae + root.sign(verdict)
                             fill: isOwn ? Theme.act : Theme.card
                             fillPressed: isOwn ? Theme.actPressed : Theme.cardPressed
                             words: isOwn ? Theme.actInk : Theme.ink

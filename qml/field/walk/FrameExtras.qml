@@ -15,11 +15,13 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     Flow {
+        id: flow
         spacing: Theme.gapSmall
         Layout.fillWidth: true
 
         PlainButton {
             objectName: "undo"
+            width: Math.min(implicitWidth, flow.width)
             visible: root.model.canUndo
             text: qsTr("Undo")
             onClicked: root.model.undo()
@@ -27,12 +29,14 @@ ColumnLayout {
 
         PlainButton {
             objectName: "sick"
+            width: Math.min(implicitWidth, flow.width)
             text: root.model.sick > 0 ? qsTr("Sick or parasitised: %1").arg(root.model.sick) : qsTr("One sick or parasitised")
             onClicked: root.model.addSick(1)
         }
 
         PlainButton {
             objectName: "more"
+            width: Math.min(implicitWidth, flow.width)
             visible: !root.isOpen
             text: qsTr("Pods, remark")
             onClicked: root.isOpen = true

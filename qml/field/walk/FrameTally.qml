@@ -58,6 +58,7 @@ ScreenFrame {
                 objectName: "size" + index
                 share: Math.min(1, highMm / 40)
                 Layout.fillWidth: true
+                Layout.fillHeight: true
                 Layout.preferredWidth: 1
                 onMore: root.model.add(index, 1)
                 onLess: root.model.add(index, -1)
@@ -65,13 +66,11 @@ ScreenFrame {
         }
     }
 
-    LarvaRuler {
-        edges: root.model.edges
-        Layout.fillWidth: true
-    }
-
-    FrameExtras {
-        model: root.model
+    EstimatePanel {
+        objectName: "estimate"
+        mean: root.model.mean
+        range: root.model.rangeLine
+        call: root.model.callLine
         Layout.fillWidth: true
     }
 
@@ -88,11 +87,13 @@ ScreenFrame {
         Accessible.name: picture.description
     }
 
-    EstimatePanel {
-        objectName: "estimate"
-        mean: root.model.mean
-        range: root.model.rangeLine
-        call: root.model.callLine
+    LarvaRuler {
+        edges: root.model.edges
+        Layout.fillWidth: true
+    }
+
+    FrameExtras {
+        model: root.model
         Layout.fillWidth: true
     }
 
@@ -101,6 +102,15 @@ ScreenFrame {
         text: root.model.hasThreshold ? qsTr("Threshold and decision") : qsTr("Say what control costs")
         Layout.fillWidth: true
         onClicked: root.opened("decide", root.model.walk)
+    }
+
+    PlainButton {
+        objectName: "stop"
+        visible: root.model.framesKept > 0 && !root.model.isDecided
+        text: qsTr("Stop here: to the decision")
+        enabled: !root.model.busy
+        Layout.fillWidth: true
+        onClicked: root.model.finish()
     }
 
     Words {
@@ -121,8 +131,8 @@ ScreenFrame {
         },
         PlainButton {
             objectName: "finish"
-            visible: root.model.framesKept > 0
-            text: root.model.isDecided ? qsTr("Finish: to the decision") : qsTr("Stop here: to the decision")
+            visible: root.model.framesKept > 0 && root.model.isDecided
+            text: qsTr("Finish: to the decision")
             enabled: !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.finish()
