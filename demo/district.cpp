@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "demo/field_walk.h"
 #include "demo/names.h"
 #include "demo/trap_life.h"
 #include "store/queries.h"
@@ -103,13 +104,17 @@ Result<Done> Filling::keepSeason(int year)
     for (std::size_t trap = 0; trap < m_valley.keeperOfTrap.size(); ++trap) {
         const Story story = storyOf(m_valley, frame, trap);
         const Dice dice(m_seed, static_cast<std::uint64_t>(year), 2 * trap + 1);
-        for (Entry& entry : TrapLife(story, common, summer, dice).entries()) {
+        TrapLife life(story, common, summer, dice);
+        for (Entry& entry : life.entries()) {
             if (entry.edit.kind == kindOf<Trap>().name && entry.edit.fields.contains("set_day"))
                 ++m_district.traps;
             if (entry.edit.kind == kindOf<Visit>().name && entry.edit.fields.contains("trap"))
                 ++m_district.visits;
             entries.push_back(std::move(entry));
         }
+        const Dice walking(m_seed, 100'000 + static_cast<std::uint64_t>(year), trap);
+        for (Entry& entry : fieldWalk(story, common, life.site(), walking))
+            entries.push_back(std::move(entry));
     }
     return keepAll(std::move(entries));
 }

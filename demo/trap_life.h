@@ -35,6 +35,7 @@ public:
     TrapLife(const Story& story, const Common& common, const Summer& summer, Dice dice);
 
     std::vector<Entry> entries();
+    [[nodiscard]] const domain::Site& site() const { return m_site; } // once the entries are made
 
 private:
     void keepSite();

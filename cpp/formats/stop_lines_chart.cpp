@@ -108,7 +108,8 @@ private:
             if (widthOf(text, m_size) < m_plot.width())
                 m_picture.primitives.emplace_back(Words{text, at, anchor, m_size, 600, Ink::Full, 0});
         };
-        word(m_input.aboveLabel, {m_plot.left + 10, m_plot.top + m_size + 4}, Anchor::Start);
+        const double first = std::min(m_input.plan.design.fewest, stops());
+        word(m_input.aboveLabel, {x(first) + 8, m_plot.top + m_size + 4}, Anchor::Start);
         word(m_input.belowLabel, {m_plot.right - 8, m_plot.bottom - 8}, Anchor::End);
         const StopLines& lines = m_input.plan.lines;
         word(m_input.onLabel, {m_plot.right - 8, y(lines.slope * stops()) + m_size / 2}, Anchor::End);

@@ -18,7 +18,7 @@ struct StopLinesInput {
     std::vector<domain::Larvae> totals = {}; // after each stop, ascending
     std::string title = {};
     std::string description = {};
-    std::string aboveLabel = {}; // "above your threshold"
+    std::string aboveLabel = {}; // "above"
     std::string onLabel = {}; // "keep looking"
     std::string belowLabel = {}; // "below"
     std::string stopsLabel = {}; // "stops", under the lower axis

@@ -7,6 +7,7 @@
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
+#include "domain/records/walk.h"
 
 namespace duskrow::tool {
 

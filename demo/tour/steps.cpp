@@ -100,4 +100,63 @@ void lookAtTheSeason(Stage& stage)
     stage.shoot(named("season-night"));
 }
 
+namespace {
+
+void countFrame(Stage& stage, int small, int medium, int large)
+{
+    const int counts[] = {small, medium, large};
+    for (int size = 0; size < 3; ++size)
+        for (int larva = 0; larva < counts[size]; ++larva)
+            stage.tapIn(QStringLiteral("size%1").arg(size), named("plus"));
+}
+
+} // namespace
+
+void scoutAField(Stage& stage)
+{
+    stage.goTo(named("larvae"));
+    stage.waitFor(named("walk"));
+    stage.shoot(named("larvae"));
+    stage.tap(named("walk"));
+    stage.waitFor(named("begin"));
+    const QString field = stage.propertyOf(named("site"), "keys").toStringList().value(0);
+    stage.tapIn(named("site"), QStringLiteral("chip_") + field);
+    stage.tapIn(named("stage"), named("chip_75"));
+    stage.shoot(named("walk-start"));
+    stage.tap(named("begin"));
+    stage.waitFor(named("read"));
+    stage.shoot(named("walk-how"));
+    stage.tap(named("read"));
+    stage.waitFor(named("size0"));
+    const int frames[][3] = {{1, 2, 1}, {2, 5, 2}, {0, 2, 0}, {3, 8, 4}, {0, 0, 0}, {1, 3, 2}};
+    int kept = 0;
+    for (const auto& [small, medium, large] : frames) {
+        countFrame(stage, small, medium, large);
+        stage.tap(named("keep"));
+        ++kept;
+        stage.waitUntil(QStringLiteral("frame %1 kept").arg(kept), [&] {
+            return stage.propertyOf(named("pageHead"), "title")
+                .toString()
+                .endsWith(QString::number(kept + 1));
+        });
+    }
+    stage.shoot(named("walk-frame"));
+    std::printf("Scouted: %s, %s\n", qPrintable(stage.propertyOf(named("mean"), "text").toString()),
+        qPrintable(stage.propertyOf(named("call"), "text").toString()));
+    stage.tap(named("finish"));
+    stage.waitFor(named("verdict"));
+    stage.tapIn(named("shown"), named("chip_money"));
+    stage.waitFor(named("cost"));
+    fill(stage, "cost", "12");
+    fill(stage, "price", "10");
+    stage.shoot(named("decide-money"));
+    stage.tapIn(named("shown"), named("chip_answer"));
+    stage.shoot(named("decide-why"));
+    stage.tapIn(named("shown"), named("chip_working"));
+    stage.shoot(named("decide-working"));
+    stage.tap(named("keep"));
+    stage.waitUntil(named("the decision kept"),
+        [&] { return stage.propertyOf(named("verdict"), "verdict").toString().length() > 0; });
+}
+
 } // namespace duskrow::demo

@@ -102,6 +102,8 @@ int main(int argc, char** argv)
     demo::makeAVisit(stage);
     app.settings()->setLight(app::DeviceSettings::Light::Night);
     demo::lookAtTheSeason(stage);
+    app.settings()->setLight(app::DeviceSettings::Light::Day);
+    demo::scoutAField(stage);
     std::printf("%d pictures in %s\n", stage.pictures(), qPrintable(arguments.pictures));
     return 0;
 }

@@ -51,6 +51,7 @@ ScreenFrame {
         visible: root.shown === "answer"
         model: root.model
         Layout.fillWidth: true
+        onFramesWanted: root.opened("frames", root.model.walk)
     }
 
     DecideMoney {

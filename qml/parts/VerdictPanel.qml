@@ -32,16 +32,16 @@ Rectangle {
         anchors.margins: Theme.gapWide
         spacing: Theme.gapTiny
 
-        RowLayout {
+        Item {
             visible: root.title.length > 0
-            spacing: Theme.gap
+            implicitHeight: Math.max(mark.height, title.implicitHeight)
             Layout.fillWidth: true
 
             Item {
                 id: mark
-                implicitWidth: 34
-                implicitHeight: 40
-                Layout.alignment: Qt.AlignVCenter
+                anchors.verticalCenter: parent.verticalCenter
+                width: 34
+                height: 40
 
                 Rectangle {
                     y: (mark.height - height) / 2
@@ -63,12 +63,14 @@ Rectangle {
             }
 
             Words {
+                id: title
                 objectName: "verdictTitle"
+                anchors.verticalCenter: parent.verticalCenter
+                x: mark.width + Theme.gap
+                width: parent.width - x
                 text: root.title
                 kind: "heading"
                 color: Theme.actInk
-                Layout.fillWidth: true
-                Layout.alignment: Qt.AlignVCenter
                 Accessible.ignored: true
             }
         }

@@ -66,7 +66,13 @@ TestCase {
             world.addCount(ended, day, moths);
         }
         world.endTrap(ended, "2026-07-10");
-        return { trap, visit, other };
+        const site = world.fieldOf(trap, "site");
+        const walk = world.keepRecord("walk", { site, season: world.fieldOf(site, "season"), pest: "bertha-armyworm", protocol_version: "2026-1",
+                day: "2026-07-14", at_ms: 1784000000000, offset_min: 0, stage_bbch: 75, frame_cm2: 2500 });
+        [4, 9, 2, 15, 0, 6].forEach((larvae, i) => world.keepRecord("frame", { walk, day: "2026-07-14", at_ms: 1784000000000 + i, stop: i + 1,
+                larvae, by_size: "small:1 medium:" + (larvae > 0 ? larvae - 1 : 0) + " large:0" }));
+        world.keepRecord("decision", { walk, day: "2026-07-14", cost: "12", cost_unit: "CAD/ac", price: "10", price_unit: "CAD/bu" });
+        return { trap, visit, other, walk };
     }
 
     // What a page is about, where it is not a trap.
@@ -74,12 +80,16 @@ TestCase {
         switch (route) {
         case "setup":
         case "samples":
+        case "walk":
         case "settings":
         case "programme":
         case "calendar":
             return "";
         case "protocol":
             return "bertha-armyworm";
+        case "frames":
+        case "decide":
+            return ids.walk;
         case "correct":
             return "trap/" + ids.trap;
         case "history":

@@ -288,7 +288,7 @@ QString FrameViewModel::caution() const
 
 bool FrameViewModel::isDecided() const
 {
-    return m_result && m_result->plan && m_result->report.state != StopState::GoOn;
+    return m_entry.isUntouched() && m_result && m_result->plan && m_result->report.state != StopState::GoOn;
 }
 
 QString FrameViewModel::keepText() const
@@ -336,9 +336,9 @@ PictureHandle FrameViewModel::lines(double width, double height, double textScal
     input.title = tr("Larvae so far, by stop").toStdString();
     input.description =
         text::stopSentence(*m_result->plan, m_result->report, m_result->estimate).toStdString();
-    input.aboveLabel = tr("above your threshold").toStdString();
+    input.aboveLabel = tr("above", "the threshold").toStdString();
     input.onLabel = tr("keep looking").toStdString();
-    input.belowLabel = tr("below").toStdString();
+    input.belowLabel = tr("below", "the threshold").toStdString();
     return PictureHandle(formats::stopLinesChart(input));
 }
 

@@ -37,7 +37,7 @@ class FrameViewModel : public ViewModel {
     Q_PROPERTY(QString callLine READ callLine NOTIFY entryChanged FINAL)
     Q_PROPERTY(QString caution READ caution CONSTANT FINAL)
     Q_PROPERTY(bool hasThreshold READ hasThreshold NOTIFY entryChanged FINAL)
-    Q_PROPERTY(bool isDecided READ isDecided NOTIFY entryChanged FINAL) // below, above, or all frames made
+    Q_PROPERTY(bool isDecided READ isDecided NOTIFY entryChanged FINAL) // by the frames kept; not while one is being searched
     Q_PROPERTY(QString keepText READ keepText NOTIFY entryChanged FINAL)
     Q_PROPERTY(int framesKept READ framesKept NOTIFY refreshed FINAL)
     Q_PROPERTY(bool needsHow READ needsHow NOTIFY howChanged FINAL) // where to look was not read yet

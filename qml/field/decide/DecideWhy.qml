@@ -10,6 +10,8 @@ ColumnLayout {
 
     required property DecisionViewModel model
 
+    signal framesWanted
+
     SentenceList {
         objectName: "reasons"
         title: qsTr("Why")
@@ -29,6 +31,13 @@ ColumnLayout {
         title: qsTr("The larvae")
         sentences: root.model.estimateLines
         Layout.fillWidth: true
+    }
+
+    PlainButton {
+        objectName: "moreFrames"
+        text: qsTr("Search more frames in this field")
+        Layout.fillWidth: true
+        onClicked: root.framesWanted()
     }
 
     ChoiceChips {

@@ -123,19 +123,28 @@ ScreenFrame {
 
     pinned: [
         ActButton {
-            objectName: "keep"
+            objectName: "finish"
+            visible: root.model.isDecided
+            text: qsTr("Enough: to the decision")
+            enabled: !root.model.busy
+            Layout.fillWidth: true
+            onClicked: root.model.finish()
+        },
+        PlainButton {
+            objectName: "keepOn"
+            visible: root.model.isDecided
             text: root.model.keepText
             enabled: !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keepFrame()
         },
-        PlainButton {
-            objectName: "finish"
-            visible: root.model.framesKept > 0 && root.model.isDecided
-            text: qsTr("Finish: to the decision")
+        ActButton {
+            objectName: "keep"
+            visible: !root.model.isDecided
+            text: root.model.keepText
             enabled: !root.model.busy
             Layout.fillWidth: true
-            onClicked: root.model.finish()
+            onClicked: root.model.keepFrame()
         }
     ]
 }
