@@ -2,6 +2,7 @@
 #include "demo/tour/stage.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QTest>
@@ -95,14 +96,16 @@ void Stage::bringIntoView(QQuickItem& item)
     };
     for (int turns = 0; turns < 200 && std::abs(overshoot()) > 1; ++turns) {
         const double before = flickable->property("contentY").toDouble();
-        const QPointF middle =
-            flickable->mapToScene(QPointF(flickable->width() / 2, flickable->height() / 2));
+        // In the margin, where nothing else takes the wheel.
+        const QPointF middle = flickable->mapToScene(QPointF(4, flickable->height() / 2));
         const int step = overshoot() > 0 ? -40 : 40;
         QWheelEvent wheel(middle, m_window.mapToGlobal(middle), QPoint(0, step), QPoint(0, step),
             Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+        // Without a time of its own the view takes it for a repetition of the last one.
+        wheel.setTimestamp(static_cast<quint64>(QDateTime::currentMSecsSinceEpoch()));
         QCoreApplication::sendEvent(&m_window, &wheel);
-        QTest::qWait(5);
-        if (flickable->property("contentY").toDouble() == before) break;
+        const auto hasMoved = [&] { return flickable->property("contentY").toDouble() != before; };
+        if (!QTest::qWaitFor(hasMoved, 300)) break;
     }
 }
 
