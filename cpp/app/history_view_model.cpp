@@ -126,6 +126,9 @@ void HistoryViewModel::nameIt(const Folded& now)
     }
     if (m_kind == "site" && *site) m_title = QString::fromStdString((*site)->name);
     if (m_kind == "loan") m_title = tr("Lent to %1").arg(QString::fromStdString(textIn(now, "borrower")));
+    if (m_kind == "walk") m_title = tr("Walk of %1").arg(dayIn(now, "day"));
+    if (m_kind == "decision") m_title = tr("Decision of %1").arg(dayIn(now, "day"));
+    if (m_subtitle.isEmpty() && *site) m_subtitle = QString::fromStdString((*site)->name);
     if (m_kind == "sample") m_title = tr("Sample %1").arg(QString::fromStdString(textIn(now, "number")));
 }
 
@@ -188,6 +191,8 @@ QString HistoryViewModel::protocolWords(const std::string& field, const Value& v
 QString HistoryViewModel::warning() const
 {
     if (m_kind == "trap") return tr("Its visits go out of every list and sum with it.");
+    if (m_kind == "walk") return tr("Its frames and its decision go out of every list with it.");
+    if (m_kind == "frame") return tr("Its larvae go out of the estimate. It stays in the history.");
     if (m_kind == "site") return tr("Its traps keep standing on their own.");
     if (m_kind == "visit")
         return tr("Its moths go out of the total. It stays listed, and you can let it stand again.");

@@ -148,7 +148,7 @@ void CurrentTables::create()
     for (const RecordKind* kind : recordKinds()) {
         std::string sql = "CREATE TABLE " + tableOf(*kind) + " (id BLOB PRIMARY KEY";
         for (const Field& field : kind->fields)
-            sql += ", " + std::string(field.name) + ' ' + columnType(field.type);
+            sql.append(", ").append(field.name).append(" ").append(columnType(field.type));
         m_database.exec(sql + ", newer TEXT, brought_back INTEGER) STRICT, WITHOUT ROWID");
         for (const Field& field : kind->fields)
             if (field.indexed) {

@@ -14,7 +14,7 @@ using namespace duskrow::domain;
 namespace fs = std::filesystem;
 
 namespace {
-constexpr std::uintmax_t mostBytes = 32U * 1024 * 1024;
+constexpr std::uintmax_t mostBytes = std::uintmax_t{32} * 1024 * 1024;
 
 // The bytes of a file; nothing when it cannot be read whole, is empty, or too large.
 std::optional<std::string> readWhole(const std::string& path)

@@ -16,7 +16,7 @@ bool hasNoRoom(const std::string& path)
     std::error_code failure;
     const auto folder = std::filesystem::absolute(path, failure).parent_path();
     const auto space = std::filesystem::space(folder, failure);
-    return !failure && space.available < 128U * 1024;
+    return !failure && space.available < std::uintmax_t{128} * 1024;
 }
 
 } // namespace

@@ -18,7 +18,7 @@ constexpr qsizetype longestValue = 80; // characters; a path or a pasted text ma
 enum class Shows { Value, Field, Bound, Kind };
 
 struct Sentence {
-    const char* words;
+    const char* words = "";
     std::array<Shows, 3> shows{Shows::Value, Shows::Value, Shows::Value};
 };
 

@@ -227,7 +227,7 @@ QString kindName(std::string_view kind)
 
 QString boundName(std::string_view field, std::string_view bound)
 {
-    const QString text = QString::fromUtf8(bound.data(), static_cast<qsizetype>(bound.size()));
+    QString text = QString::fromUtf8(bound.data(), static_cast<qsizetype>(bound.size()));
     bool isNumber = false;
     const qlonglong number = text.toLongLong(&isNumber);
     if (!isNumber) return text;

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "domain/rules/sample_size.h"
 #include "text/amounts.h"
 
 namespace duskrow::text {
@@ -180,6 +181,25 @@ QString operatingSentence(const OperatingRow& row, LarvaePerSquareMetre threshol
     return FrameWords::tr("%1, about %2 are called below, %3 are called above and %4 stay open.")
         .arg(fieldsOf(row, threshold, locale), ofHundred(row.below, locale), ofHundred(row.above, locale),
             ofHundred(row.undecided(), locale));
+}
+
+QString textbookSentence(const TextbookFigures& figures, const QLocale& locale)
+{
+    return FrameWords::tr(
+        "A textbook range (Student’s t) would be %1 to %2 larvae per m². With so few and so uneven "
+        "counts it holds the truth in 80 to 90 of 100 walks only, so it is not used here.")
+        .arg(plain(figures.tRange.low.value(), locale), plain(figures.tRange.high.value(), locale));
+}
+
+QString precisionSentence(LarvaePerFrame mean, double dispersion, const QLocale& locale)
+{
+    const auto half = framesForHalfWidth(mean, 0.5, Clumped{dispersion});
+    const auto quarter = framesForHalfWidth(mean, 0.25, Clumped{dispersion});
+    if (!half || !quarter) return {};
+    return FrameWords::tr("To know a mean of %1 a frame within 50 % takes about %2, within 25 % about %3 "
+                          "(95 %, as patchy as k = %4).")
+        .arg(plain(mean.value(), locale), frames(*half, locale), frames(*quarter, locale),
+            locale.toString(dispersion, 'g', 2));
 }
 
 } // namespace duskrow::text

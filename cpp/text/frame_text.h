@@ -37,4 +37,14 @@ QString verdictSentence(domain::FrameVerdict verdict, domain::StopState state,
 QString operatingSentence(
     const domain::OperatingRow& row, domain::LarvaePerSquareMetre threshold, const QLocale& locale = {});
 
+// What a textbook would say, and why it is not shown as the range: "A textbook range would be 9 to 35 ...".
+QString textbookSentence(const domain::TextbookFigures& figures, const QLocale& locale = {});
+
+// How many frames a range of a given width takes: "To know the mean within 50 % takes about 19 frames, ...".
+//
+// mean        larvae per frame that are expected, e.g. at the threshold
+// dispersion  k of the frames
+// Empty where no number can be given.
+QString precisionSentence(domain::LarvaePerFrame mean, double dispersion, const QLocale& locale = {});
+
 } // namespace duskrow::text

@@ -88,7 +88,7 @@ QString momentWords(std::int64_t ms)
 
 QString numberWords(const Field& field, std::int64_t value)
 {
-    const QString plainNumber = number(value);
+    QString plainNumber = number(value);
     if (field.unit == "moths") return moths(Moths{value});
     if (field.unit == "bees") return bees(Bees{value});
     if (field.name == "accuracy_mm") return accuracy(toMetres(Millimetres{value}));

@@ -40,7 +40,7 @@ QString wayThere(const Course& course, const QLocale& locale)
 QString wayMark(const Course& course, const QLocale& locale)
 {
     static constexpr std::array<char16_t, 8> arrows{u'↑', u'↗', u'→', u'↘', u'↓', u'↙', u'←', u'↖'};
-    const QString far = distance(course.distance, locale);
+    QString far = distance(course.distance, locale);
     if (!course.bearing || course.distance < near) return far;
     const auto point = static_cast<std::size_t>(compassPoint(*course.bearing));
     return far + QLatin1Char(' ') + QChar(arrows[point]);

@@ -128,6 +128,7 @@ Result<Done> say(const StopPlan& plan, const std::vector<OperatingRow>& rows, co
                   locale.toString(design.fewest), locale.toString(design.expected),
                   locale.toString(plan.lines.above, 'f', 0), locale.toString(design.most)));
     printLines(plan);
+    print(text::precisionSentence(LarvaePerFrame{plan.thresholdAtAStop}, design.dispersion));
     if (const auto printed = printErrorRates(plan); !printed) return printed.error();
     printTableOfErrors(rows);
     if (const auto printed = printPatchyCaution(plan); !printed) return printed.error();

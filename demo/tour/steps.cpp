@@ -121,7 +121,7 @@ void scoutAField(Stage& stage)
     stage.waitFor(named("begin"));
     const QString field = stage.propertyOf(named("site"), "keys").toStringList().value(0);
     stage.tapIn(named("site"), QStringLiteral("chip_") + field);
-    stage.tapIn(named("stage"), named("chip_75"));
+    stage.tapIn(named("stage"), named("stage_75"));
     stage.shoot(named("walk-start"));
     stage.tap(named("begin"));
     stage.waitFor(named("read"));

@@ -78,7 +78,7 @@ ScreenFrame {
         onActed: root.replaced("frames", root.model.goOnWith)
     }
 
-    ChoiceChips {
+    StageList {
         objectName: "stage"
         visible: root.model.stageKeys.length > 0
         label: qsTr("Crop stage, by the %1").arg(root.model.scale)

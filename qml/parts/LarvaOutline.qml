@@ -20,6 +20,7 @@ Item {
         border.color: Theme.soilDark
         clip: true
 
+        // qmllint disable unqualified
         Repeater {
             model: root.rings
 
@@ -32,6 +33,7 @@ Item {
                 opacity: 0.6
             }
         }
+        // qmllint enable unqualified
 
         Rectangle {
             y: parent.height * 0.62

@@ -14,17 +14,25 @@ Item {
     // A screen too narrow for life size shrinks all alike, and says so.
     readonly property real fit: Math.min(1, (root.width * 0.55) / Math.max(1, root.most * root.perMm))
 
+    function spoken(): string {
+        let words = "";
+        for (let i = 0; i < root.edges.length; ++i)
+            words += (i > 0 ? ", " : "") + qsTr("%1 mm").arg(root.edges[i]);
+        return words;
+    }
+
     implicitWidth: 200
     implicitHeight: column.implicitHeight
 
     Accessible.role: Accessible.Graphic
-    Accessible.name: qsTr("Outlines of larvae, as long as in life: %1").arg(root.edges.map(mm => qsTr("%1 mm").arg(mm)).join(", "))
+    Accessible.name: qsTr("Outlines of larvae, as long as in life: %1").arg(root.spoken())
 
     Column {
         id: column
         width: root.width
         spacing: Theme.gapTiny
 
+        // qmllint disable unqualified
         Repeater {
             model: root.edges
 
@@ -53,5 +61,6 @@ Item {
                 }
             }
         }
+        // qmllint enable unqualified
     }
 }

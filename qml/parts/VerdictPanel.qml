@@ -16,13 +16,22 @@ Rectangle {
     // Below the line, on it, above it.
     readonly property real level: root.verdict === "above" ? 0.15 : root.verdict === "below" ? 0.85 : 0.5
 
+    function spoken(): string {
+        let words = root.title;
+        for (const part of [root.mean, root.range, root.next]) {
+            if (part.length > 0)
+                words += (words.length > 0 ? ". " : "") + part;
+        }
+        return words;
+    }
+
     implicitWidth: 280
     implicitHeight: column.implicitHeight + 2 * Theme.gapWide
     radius: Theme.radius
     color: Theme.act
 
     Accessible.role: Accessible.Grouping
-    Accessible.name: [root.title, root.mean, root.range, root.next].filter(part => part.length > 0).join(". ")
+    Accessible.name: root.spoken()
 
     ColumnLayout {
         id: column

@@ -18,7 +18,7 @@ LifeStory {
     function walking() {
         const at = begun();
         open(at, "walk", at.trap);
-        tap(pageOn(at), "chip_75");
+        tap(pageOn(at), "stage_75");
         const page = pageOn(at);
         tap(page, "begin");
         tryVerify(() => pageOn(at) !== page && findChild(pageOn(at), "read"), 5000, "how to look, before the first frame");
@@ -238,6 +238,43 @@ LifeStory {
         compare(find(find(pageOn(at), "cost"), "box").text, pageOn(at).model.form.cost);
         verify(Number(pageOn(at).model.form.cost) < 12);
         compare(pageOn(at).model.form.price, "10");
+    }
+
+    function test_aFingerDrawnOverTheTableMovesTheMoney() {
+        const at = walking();
+        addFrames(at, [4, 9, 2, 15, 0, 6, 3, 8, 1, 7]);
+        decide(at, "12", "10");
+        const columns = pageOn(at).model.grid.columns;
+        tap(pageOn(at), "cell" + (3 * columns + 3)); // the own one, brought into sight
+        settle(at);
+        const from = find(pageOn(at), "cell" + (3 * columns + 3));
+        const to = find(pageOn(at), "cell" + (4 * columns + 4));
+        mousePress(from);
+        for (let step = 1; step <= 8; ++step)
+            mouseMove(from, from.width / 2 + (from.width + 2) * step / 8, from.height / 2 + (from.height + 2) * step / 8);
+        mouseRelease(to);
+        settle(at);
+        verify(Number(pageOn(at).model.form.cost) > 12, pageOn(at).model.form.cost);
+        verify(Number(pageOn(at).model.form.price) > 10, pageOn(at).model.form.price);
+    }
+
+    function test_aFrameIsCorrectedFromItsHistory() {
+        const at = walking();
+        addFrames(at, [4, 9, 2]);
+        open(at, "frames", at.walk);
+        tap(pageOn(at), "kept0");
+        waitForRendering(pageOn(at), 500);
+        compare(find(pageOn(at), "pageHead").title, "Frame");
+        tap(pageOn(at), "correct");
+        waitForRendering(pageOn(at), 500);
+        type(pageOn(at), "entry_larvae", "20");
+        const page = pageOn(at);
+        tap(page, "keep");
+        tryVerify(() => pageOn(at) !== page);
+        const frames = at.world.recordsOf("frame");
+        compare(frames.map(id => at.world.fieldOf(id, "larvae")), [4, 9, 20]);
+        open(at, "frames", at.walk);
+        compare(find(pageOn(at), "kept0").rightText, "20 larvae");
     }
 
     function test_badMoney_data() {

@@ -276,6 +276,21 @@ QStringList DecisionViewModel::errorRates() const
     return all;
 }
 
+QStringList DecisionViewModel::planning() const
+{
+    QStringList all;
+    if (!m_result) return all;
+    if (m_result->plan) {
+        const StopPlan& plan = *m_result->plan;
+        const QString precision =
+            text::precisionSentence(LarvaePerFrame{plan.thresholdAtAStop}, plan.design.dispersion);
+        if (!precision.isEmpty()) all << precision;
+    }
+    if (const auto figures = textbookFigures(m_result->stops, m_result->frame))
+        all << text::textbookSentence(*figures);
+    return all;
+}
+
 void DecisionViewModel::keep()
 {
     if (m_busy || !isFound()) return;

@@ -39,6 +39,8 @@ class DecisionViewModel : public ViewModel {
     Q_PROPERTY(duskrow::app::RowList* working READ working CONSTANT FINAL) // line by line, to check by hand
     Q_PROPERTY(duskrow::app::ThresholdGrid* grid READ grid CONSTANT FINAL)
     Q_PROPERTY(QStringList estimateLines READ estimateLines NOTIFY changed FINAL)
+    Q_PROPERTY(
+        QStringList planning READ planning NOTIFY changed FINAL) // frames for a precision; the textbook
     Q_PROPERTY(QStringList errorRates READ errorRates NOTIFY changed FINAL)
     Q_PROPERTY(bool isKept READ isKept NOTIFY changed FINAL) // as it stands now
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
@@ -72,6 +74,7 @@ public:
     [[nodiscard]] RowList* working() { return &m_working; }
     [[nodiscard]] ThresholdGrid* grid() { return &m_grid; }
     [[nodiscard]] QStringList estimateLines() const;
+    [[nodiscard]] QStringList planning() const;
     [[nodiscard]] QStringList errorRates() const;
     [[nodiscard]] bool isKept() const { return m_isKept; }
     [[nodiscard]] bool busy() const { return m_busy; }

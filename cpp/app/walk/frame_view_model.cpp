@@ -41,6 +41,7 @@ FrameViewModel::FrameViewModel(
     connect(&session, &Session::changed, this, &FrameViewModel::refresh);
     connect(&session.position(), &place::PositionSource::reading, this, &FrameViewModel::placeChanged);
     m_tiles.setCounts(m_entry.now().bySize);
+    showKept();
     evaluate();
 }
 
@@ -53,9 +54,27 @@ void FrameViewModel::refresh()
 {
     if (!m_book.isFound()) return;
     if (const auto read = m_book.read(session(), m_book.walk().id); !read) return tell(read.error());
+    showKept();
     evaluate();
     Q_EMIT refreshed();
     Q_EMIT placeChanged();
+}
+
+void FrameViewModel::showKept()
+{
+    std::vector<Row> rows;
+    for (std::size_t i = 0; i < m_book.frames().size(); ++i) {
+        const Frame& frame = m_book.frames()[i];
+        const QString id = QString::fromStdString(formatUuid(frame.id));
+        Row row{.key = id, .title = tr("Frame %1").arg(text::number(static_cast<std::int64_t>(i + 1)))};
+        row.besides = frame.larvae ? text::larvae(*frame.larvae) : tr("not counted");
+        if (frame.stop) row.detail = tr("stop %1").arg(text::number(*frame.stop));
+        row.route = QStringLiteral("history");
+        row.subject = QStringLiteral("frame/") + id;
+        rows.push_back(std::move(row));
+    }
+    std::reverse(rows.begin(), rows.end());
+    m_kept.show(std::move(rows));
 }
 
 // With the frame at hand once it holds anything: what is seen is what keeping it will come to.
@@ -304,6 +323,18 @@ bool FrameViewModel::needsHow() const
     return isFound() && framesKept() == 0 && m_entry.isUntouched()
         && !m_settings.wasDoneOn(
             howRead, QDate(session().season() ? session().season()->year.value_or(2000) : 2000, 1, 1));
+}
+
+// Easiest in the early morning and the evening, when larvae are up feeding: Canola Council of Canada, Canola
+// Watch, 17 July 2013. The hours are common practice, no source.
+QString FrameViewModel::now() const
+{
+    const Moment now = session().clock().now();
+    const auto local = std::chrono::floor<std::chrono::hours>(now.at + now.offset);
+    const auto hour = (local - std::chrono::floor<std::chrono::days>(local)).count();
+    if (hour < 10) return tr("It is early: many larvae are up on the plants, feeding.");
+    if (hour >= 18) return tr("It is evening: many larvae are up on the plants, feeding.");
+    return tr("It is day: look on the ground, under litter and clods and in cracks.");
 }
 
 QStringList FrameViewModel::how() const

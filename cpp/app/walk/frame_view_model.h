@@ -3,6 +3,7 @@
 
 #include "app/device_settings.h"
 #include "app/paint/picture_handle.h"
+#include "app/row_list.h"
 #include "app/view_model.h"
 #include "app/walk/size_tiles.h"
 #include "app/walk/walk_book.h"
@@ -37,10 +38,13 @@ class FrameViewModel : public ViewModel {
     Q_PROPERTY(QString callLine READ callLine NOTIFY entryChanged FINAL)
     Q_PROPERTY(QString caution READ caution CONSTANT FINAL)
     Q_PROPERTY(bool hasThreshold READ hasThreshold NOTIFY entryChanged FINAL)
-    Q_PROPERTY(bool isDecided READ isDecided NOTIFY entryChanged FINAL) // by the frames kept; not while one is being searched
+    Q_PROPERTY(bool isDecided READ isDecided NOTIFY entryChanged
+            FINAL) // by the frames kept; not while one is being searched
     Q_PROPERTY(QString keepText READ keepText NOTIFY entryChanged FINAL)
+    Q_PROPERTY(duskrow::app::RowList* kept READ kept CONSTANT FINAL) // the frames so far, newest first
     Q_PROPERTY(int framesKept READ framesKept NOTIFY refreshed FINAL)
     Q_PROPERTY(bool needsHow READ needsHow NOTIFY howChanged FINAL) // where to look was not read yet
+    Q_PROPERTY(QString now READ now CONSTANT FINAL) // where larvae are at this time of the day
     Q_PROPERTY(QStringList how READ how CONSTANT FINAL)
     Q_PROPERTY(int revision READ revision NOTIFY entryChanged FINAL) // counts up with each change
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
@@ -76,6 +80,8 @@ public:
     [[nodiscard]] bool hasThreshold() const { return m_book.threshold().has_value(); }
     [[nodiscard]] bool isDecided() const;
     [[nodiscard]] QString keepText() const;
+    [[nodiscard]] RowList* kept() { return &m_kept; }
+    [[nodiscard]] QString now() const;
     [[nodiscard]] int framesKept() const { return static_cast<int>(m_book.frames().size()); }
     [[nodiscard]] bool needsHow() const;
     [[nodiscard]] QStringList how() const;
@@ -108,6 +114,7 @@ private:
     void refresh();
     void change(const FrameEntry& after);
     void evaluate();
+    void showKept();
     void saveDraft();
     void keep(std::vector<domain::Edit> edits, const std::function<void()>& then);
     [[nodiscard]] QString draftKey() const;
@@ -118,6 +125,7 @@ private:
     WalkBook m_book;
     WalkEntry m_entry;
     SizeTiles m_tiles;
+    RowList m_kept;
     std::optional<domain::WalkResult> m_result; // with the frame being searched, once it holds anything
     int m_revision = 0;
     bool m_busy = false;

@@ -38,7 +38,7 @@ struct Change {
     std::vector<ChangeRef> saw; // all versions seen; written when the change withdraws or settles
 };
 
-inline constexpr std::size_t mostChangeBytes = 64 * 1024;
+inline constexpr std::size_t mostChangeBytes = std::size_t{64} * 1024;
 
 // "<stream in hex>.<number>"
 std::string formatRef(const ChangeRef& ref);

@@ -98,9 +98,8 @@ bool canHold(const Field& field, const Value& value)
 void assign(const RecordKind& kind, Record& record, const std::string& field, const Value& value)
 {
     const Field* known = kind.find(field);
-    if (known && canHold(*known, value) && known->set(record, value))
-        record.fromNewer.erase(field);
-    else if (isEmpty(value))
+    const bool isHeld = known && canHold(*known, value) && known->set(record, value);
+    if (isHeld || isEmpty(value))
         record.fromNewer.erase(field);
     else
         record.fromNewer[field] = value;

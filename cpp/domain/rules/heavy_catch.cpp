@@ -81,7 +81,7 @@ double highestWhenNoneCounted(double fraction)
 
 SpreadEstimate spreadOf(const PooledParts& pooled)
 {
-    const double n = static_cast<double>(pooled.counts.size());
+    const auto n = static_cast<double>(pooled.counts.size());
     const double ratio = static_cast<double>(pooled.counted) / pooled.amount;
     double squares = 0.0;
     for (std::size_t i = 0; i < pooled.counts.size(); ++i) {

@@ -18,13 +18,13 @@ enum class PlacementDistance {
 };
 
 struct PlacementRule {
-    PlacementKind kind;
+    PlacementKind kind = PlacementKind::FieldEdge;
     PlacementDistance meant = PlacementDistance::Least;
     Metres distance;
 };
 
 struct PlacementMeasure {
-    PlacementKind kind;
+    PlacementKind kind = PlacementKind::FieldEdge;
     Metres distance;
     Metres error; // of the distance; zero when paced or measured
 };

@@ -55,6 +55,13 @@ ColumnLayout {
     }
 
     SentenceList {
+        objectName: "planning"
+        title: qsTr("How many frames, and the textbook")
+        sentences: root.model.planning
+        Layout.fillWidth: true
+    }
+
+    SentenceList {
         objectName: "evidence"
         title: qsTr("Where the loss per larva comes from")
         sentences: root.model.evidence

@@ -22,7 +22,19 @@ ColumnLayout {
     readonly property real cellWidth: (root.width - root.headWidth - root.shown * root.air) / root.shown
     readonly property real cellHeight: Math.max(Theme.touch, Math.ceil(Theme.typeSmall * 1.6))
 
+    property int drawnTo: -1 // the cell under a drawn finger
+
     signal picked(string cost, string price)
+
+    function take(cell: int): void {
+        root.picked(root.grid.costs[Math.floor(cell / root.columns)], root.grid.prices[cell % root.columns]);
+    }
+
+    function cellAt(at: point): int {
+        const across = Math.max(0, Math.min(root.shown - 1, Math.floor(at.x / (root.cellWidth + root.air))));
+        const down = Math.max(0, Math.min(root.grid.costs.length - 1, Math.floor(at.y / (root.cellHeight + root.air))));
+        return down * root.columns + Math.floor((root.columns - 1) / 2) - root.aside + across;
+    }
 
     function isShown(column: int): bool {
         return Math.abs(column - Math.floor((root.columns - 1) / 2)) <= root.aside;
@@ -53,7 +65,7 @@ ColumnLayout {
     }
 
     Words {
-        text: qsTr("Down: cost in %1. Across: price in %2. ▲ above the threshold, ▽ below, ● too close. Touch a number to take it.").arg(root.grid.costUnit).arg(root.grid.priceUnit)
+        text: qsTr("Down: cost in %1. Across: price in %2. ▲ above the threshold, ▽ below, ● too close. Touch a number to take it, or draw the dark one there.").arg(root.grid.costUnit).arg(root.grid.priceUnit)
         kind: "soft"
         Layout.fillWidth: true
     }
@@ -119,6 +131,7 @@ ColumnLayout {
                 }
 
                 Grid {
+                    id: cells
                     columns: root.shown
                     spacing: root.air
 
@@ -126,24 +139,43 @@ ColumnLayout {
                         model: root.grid
 
                         PressButton {
+                            id: cell
                             required property int index
                             required property string larvae
                             required property string verdict
                             required property string spoken
                             required property bool isOwn
-                            objectName: "cell" + index
-                            visible: root.isShown(index % root.columns)
+                            objectName: "cell" + cell.index
+                            visible: root.isShown(cell.index % root.columns)
                             width: root.cellWidth
                             height: root.cellHeight
                             horizontalPadding: 2
-                            text: larvae + root.sign(verdict)
-                            fill: isOwn ? Theme.act : Theme.card
-                            fillPressed: isOwn ? Theme.actPressed : Theme.cardPressed
-                            words: isOwn ? Theme.actInk : Theme.ink
+                            text: cell.larvae + root.sign(cell.verdict)
+                            fill: cell.isOwn ? Theme.act : root.drawnTo === cell.index ? Theme.groundCaution : Theme.card
+                            fillPressed: cell.isOwn ? Theme.actPressed : Theme.cardPressed
+                            words: cell.isOwn ? Theme.actInk : Theme.ink
                             corner: Theme.radiusSmall
                             font.pixelSize: Theme.typeSmall
-                            Accessible.name: spoken
-                            onClicked: root.picked(root.grid.costs[Math.floor(index / root.columns)], root.grid.prices[index % root.columns])
+                            Accessible.name: cell.spoken
+                            onClicked: root.take(cell.index)
+
+                            // The own point can be drawn to another cell; elsewhere a finger scrolls the page.
+                            DragHandler {
+                                enabled: cell.isOwn
+                                target: null
+                                dragThreshold: 6
+                                grabPermissions: PointerHandler.CanTakeOverFromAnything
+                                onCentroidChanged: {
+                                    if (active)
+                                        root.drawnTo = root.cellAt(cell.mapToItem(cells, centroid.position));
+                                }
+                                onActiveChanged: {
+                                    const to = root.drawnTo;
+                                    root.drawnTo = -1;
+                                    if (!active && to >= 0)
+                                        root.take(to);
+                                }
+                            }
                         }
                     }
                 }

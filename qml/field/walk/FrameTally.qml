@@ -104,6 +104,36 @@ ScreenFrame {
         onClicked: root.opened("decide", root.model.walk)
     }
 
+    SectionLabel {
+        visible: root.model.framesKept > 0
+        text: qsTr("Frames so far")
+        Layout.fillWidth: true
+    }
+
+    Repeater {
+        model: root.model.kept
+
+        ListCard {
+            required property int index
+            required property string besides
+            required property string detail
+            required property string route
+            required property string subject
+            objectName: "kept" + index
+            subtitle: detail
+            rightText: besides
+            Layout.fillWidth: true
+            onClicked: root.opened(route, subject)
+        }
+    }
+
+    PlainButton {
+        objectName: "history"
+        text: qsTr("Correct the walk, or see its history")
+        Layout.fillWidth: true
+        onClicked: root.opened("history", "walk/" + root.model.walk)
+    }
+
     PlainButton {
         objectName: "stop"
         visible: root.model.framesKept > 0 && !root.model.isDecided

@@ -13,6 +13,13 @@ ScreenFrame {
     title: qsTr("How to look")
     subtitle: root.model.frameLine
 
+    Words {
+        objectName: "now"
+        text: root.model.now
+        kind: "strong"
+        Layout.fillWidth: true
+    }
+
     // qmllint disable unqualified
     Repeater {
         model: root.model.how
