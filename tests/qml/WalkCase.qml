@@ -74,6 +74,7 @@ TestCase {
         switch (route) {
         case "setup":
         case "samples":
+        case "round":
         case "settings":
         case "programme":
         case "calendar":
