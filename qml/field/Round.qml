@@ -35,7 +35,7 @@ ScreenFrame {
         label: qsTr("Show")
         labelShown: false
         keys: ["stops", "before", "order"]
-        labels: [qsTr("Stops"), qsTr("Before you go"), qsTr("Order and file")]
+        labels: [qsTr("Stops"), qsTr("Prepare"), qsTr("Order")]
         chosen: root.shown
         Layout.fillWidth: true
         onPicked: key => root.shown = key

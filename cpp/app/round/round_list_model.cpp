@@ -7,7 +7,7 @@ namespace duskrow::app {
 
 namespace {
 
-enum Role { Key = Qt::UserRole + 1, Title, Line, Right, Way, Route, Subject, Map, IsInfested };
+enum Role { Key = Qt::UserRole + 1, Title, Line, Way, Route, Subject, Map, IsInfested };
 
 QVariant valueOf(const RoundRow& row, int role)
 {
@@ -18,8 +18,6 @@ QVariant valueOf(const RoundRow& row, int role)
         return row.title;
     case Line:
         return row.line;
-    case Right:
-        return row.right;
     case Way:
         return row.way;
     case Route:
@@ -96,7 +94,7 @@ QVariant RoundListModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> RoundListModel::roleNames() const
 {
-    return {{Key, "key"}, {Title, "title"}, {Line, "line"}, {Right, "aside"}, {Way, "way"}, {Route, "route"},
+    return {{Key, "key"}, {Title, "title"}, {Line, "line"}, {Way, "way"}, {Route, "route"},
         {Subject, "subject"}, {Map, "map"}, {IsInfested, "isInfested"}};
 }
 

@@ -14,8 +14,7 @@ struct RoundRow {
     QString key;
     QString title;
     QString line; // what is due
-    QString right = {}; // how far
-    QString way = {}; // the same in words, with the direction
+    QString way = {}; // how far it is, and where from
     QString route;
     QString subject;
     QUrl map = {}; // for the phone's own map; empty without a place

@@ -164,10 +164,8 @@ std::vector<RoundRow> RoundViewModel::rowsOf(const std::vector<RoundPlace>& stop
             .isInfested = isInfested(stop)};
         if (stop.place) row.map = QUrl::fromEncoded(QByteArray::fromStdString(formats::geoUri(*stop.place)));
         if (!stop.place) row.way = tr("Nobody noted where it is.");
-        if (const auto& course = ways[i].course) {
-            row.right = text::wayMark(*course);
+        if (const auto& course = ways[i].course)
             row.way = ways[i].isFromHere ? text::wayThere(*course) : text::wayOn(*course);
-        }
         rows.push_back(std::move(row));
     }
     return rows;

@@ -48,14 +48,16 @@ ColumnLayout {
 
         PlainButton {
             objectName: "sooner"
-            text: qsTr("30 minutes sooner")
+            text: qsTr("−30 minutes")
+            Accessible.name: qsTr("30 minutes sooner")
             width: Math.min(implicitWidth, parent.width)
             onClicked: root.model.backBy.shift(-30)
         }
 
         PlainButton {
             objectName: "later"
-            text: qsTr("30 minutes later")
+            text: qsTr("+30 minutes")
+            Accessible.name: qsTr("30 minutes later")
             width: Math.min(implicitWidth, parent.width)
             onClicked: root.model.backBy.shift(30)
         }

@@ -9,7 +9,6 @@ ListCard {
 
     required property string key
     required property string line
-    required property string aside
     required property string way
     required property string route
     required property string subject
@@ -25,7 +24,6 @@ ListCard {
     signal markWanted(string key, bool isInfested)
 
     subtitle: root.line
-    rightText: root.aside
     chevron: false
     Accessible.name: root.title + root.listed(root.line) + (root.isInfested ? root.listed(qsTr("infested field")) : "")
     Accessible.description: root.way
@@ -37,6 +35,7 @@ ListCard {
         width: parent.width
         text: root.way
         kind: "small"
+        font.weight: Font.DemiBold
         Accessible.ignored: true
     }
 
