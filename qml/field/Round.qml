@@ -4,7 +4,6 @@ import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
 import Duskrow.Parts
-import Duskrow.Theme
 
 ScreenFrame {
     id: root

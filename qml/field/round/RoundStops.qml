@@ -83,8 +83,8 @@ ColumnLayout {
         }
     }
 
+    // qmllint disable unqualified
     Repeater {
-        id: cards
         model: root.model.stops
 
         RoundStopCard {
@@ -122,4 +122,5 @@ ColumnLayout {
             onClicked: root.opened(route, subject)
         }
     }
+    // qmllint enable unqualified
 }
