@@ -207,7 +207,7 @@ QString drySeasonOffer(const Threshold& threshold, const ThresholdRule& rule, co
         thresholdAt(rule, threshold.costPerAcre, threshold.pricePerBushel, divisor);
     return ThresholdWords::tr(
         "If you call the season very dry, the published divisor of %1 gives %2; that is yours to choose.")
-        .arg(plain(divisor, locale), density(dry, locale));
+        .arg(plain(divisor, locale), exactDensity(dry, locale));
 }
 
 } // namespace duskrow::text

@@ -74,10 +74,10 @@ TestCase {
         switch (route) {
         case "setup":
         case "samples":
-        case "round":
         case "settings":
         case "programme":
         case "calendar":
+        case "round":
             return "";
         case "protocol":
             return "bertha-armyworm";
