@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "walk", "frames", "decide", "programme", "calendar", "protocol", "settings"]
+    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "programme", "calendar", "protocol", "settings"]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -81,6 +81,14 @@ QtObject {
             id: samplesPage
             property string subject
             model: root.app.samples(samplesPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component round: Component {
+        Round {
+            model: root.app.round()
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
         }
@@ -160,6 +168,8 @@ QtObject {
             return root.visit;
         case "samples":
             return root.samples;
+        case "round":
+            return root.round;
         case "walk":
             return root.walk;
         case "frames":

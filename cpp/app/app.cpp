@@ -163,6 +163,11 @@ TrapsViewModel* App::traps()
     return make<TrapsViewModel>();
 }
 
+RoundViewModel* App::round()
+{
+    return make<RoundViewModel>();
+}
+
 LarvaeViewModel* App::larvae()
 {
     return make<LarvaeViewModel>();

@@ -11,6 +11,7 @@
 #include "app/life_view_model.h"
 #include "app/programme_view_model.h"
 #include "app/protocol_view_model.h"
+#include "app/round/round_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
 #include "app/setup/setup_view_model.h"
@@ -85,6 +86,7 @@ public:
     Q_INVOKABLE duskrow::app::SetupViewModel* setup(const QString& subject);
     Q_INVOKABLE duskrow::app::VisitViewModel* visit(const QString& subject);
     Q_INVOKABLE duskrow::app::SamplesViewModel* samples(const QString& trap);
+    Q_INVOKABLE duskrow::app::RoundViewModel* round();
     Q_INVOKABLE duskrow::app::LarvaeViewModel* larvae();
     Q_INVOKABLE duskrow::app::WalkStartViewModel* walkStart(const QString& subject);
     Q_INVOKABLE duskrow::app::FrameViewModel* frames(const QString& walk);

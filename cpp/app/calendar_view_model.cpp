@@ -2,10 +2,10 @@
 #include "app/calendar_view_model.h"
 
 #include <QDir>
-#include <QSaveFile>
 #include <QStandardPaths>
 
 #include "app/season_calendar.h"
+#include "app/written_file.h"
 
 namespace duskrow::app {
 
@@ -17,12 +17,8 @@ Result<int> writeTo(const QString& path, const formats::Calendar& calendar)
 {
     const auto bytes = formats::writeCalendar(calendar);
     if (!bytes) return bytes.error();
-    QSaveFile file(path);
-    const QByteArray content = QByteArray::fromStdString(*bytes);
-    const bool isWritten =
-        file.open(QIODevice::WriteOnly) && file.write(content) == content.size() && file.commit();
-    if (!isWritten)
-        return Error{ErrorCode::FileUnwritable, {path.toStdString()}, file.errorString().toStdString()};
+    if (const auto written = writeFile(path, QByteArray::fromStdString(*bytes)); !written)
+        return written.error();
     return static_cast<int>(calendar.events.size());
 }
 

@@ -110,9 +110,7 @@ std::optional<Millimetres> LifeForm::entrance() const
 void LifeForm::begin(const QString& act, LocalDay day)
 {
     QSignalBlocker quiet(this);
-    for (QString* text :
-        {&m_editing, &m_lot, &m_expiry, &m_borrower, &m_until})
-        text->clear();
+    for (QString* text : {&m_editing, &m_lot, &m_expiry, &m_borrower, &m_until}) text->clear();
     for (bool* flag : {&m_entranceKnown, &m_canopyKnown, &m_handlingRead, &m_lureOut, &m_stripOut, &m_washed,
              &m_sparesFrozen})
         *flag = false;

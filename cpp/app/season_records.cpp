@@ -78,11 +78,15 @@ const Loan* SeasonRecords::loanOf(const Trap& trap, LocalDay today) const
     return nullptr;
 }
 
+bool SeasonRecords::isShownTo(const Viewer& viewer, const Site& site)
+{
+    return viewer.seesAll || site.keeper.isNil() || site.keeper == viewer.member;
+}
+
 bool SeasonRecords::isShownTo(const Viewer& viewer, const Trap& trap, LocalDay today) const
 {
-    if (viewer.seesAll) return true;
     const Site* site = siteOf(trap);
-    if (!site || site->keeper.isNil() || site->keeper == viewer.member) return true;
+    if (!site || isShownTo(viewer, *site)) return true;
     const Loan* loan = loanOf(trap, today);
     return loan && loan->borrower == viewer.name;
 }

@@ -27,6 +27,7 @@ public:
     static domain::Result<SeasonRecords> read(
         store::Reader& reader, const domain::Uuid& season, VisitFields fields);
 
+    [[nodiscard]] const std::vector<domain::Site>& sites() const { return m_sites; }
     [[nodiscard]] const std::vector<domain::Trap>& traps() const { return m_traps; }
     [[nodiscard]] std::size_t visits() const { return m_visits.size(); }
 
@@ -38,6 +39,9 @@ public:
     // Kept by the viewer, in the viewer's hands for a while, or the viewer sees all.
     [[nodiscard]] bool isShownTo(
         const Viewer& viewer, const domain::Trap& trap, domain::LocalDay today) const;
+
+    // A field by itself, whatever is lent in it.
+    [[nodiscard]] static bool isShownTo(const Viewer& viewer, const domain::Site& site);
 
     // "Slough corner · bertha trap 1"
     [[nodiscard]] QString titleOf(const domain::Trap& trap) const;

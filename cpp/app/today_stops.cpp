@@ -149,24 +149,30 @@ LocalDay Stop::day() const
     })->day;
 }
 
-Result<TodayFound> findStops(store::Reader& reader, const TodayAsk& ask)
+TodayFound findStops(const SeasonRecords& records, const TodayAsk& ask)
 {
     TodayFound found;
-    if (const auto drafts = findDrafts(reader, found); !drafts) return drafts.error();
-    const auto records = SeasonRecords::read(reader, ask.season, VisitFields::ForDue);
-    if (!records) return records.error();
-    found.visits = records->visits();
+    found.visits = records.visits();
     RulesByTrap rules(ask);
-    for (const Trap& trap : records->traps()) {
-        if (!records->isShownTo(ask.viewer, trap, ask.today)) continue;
+    for (const Trap& trap : records.traps()) {
+        if (!records.isShownTo(ask.viewer, trap, ask.today)) continue;
         ++found.traps;
         const DueRules* ofTrap = rules.of(trap);
         if (!ofTrap) continue;
-        auto items = dueOf(records->factsOf(trap), *ofTrap, ask.today);
+        auto items = dueOf(records.factsOf(trap), *ofTrap, ask.today);
         countReports(found, items, ask);
-        auto stop = stopOf(*records, trap, std::move(items), ask);
+        auto stop = stopOf(records, trap, std::move(items), ask);
         if (stop) found.stops.push_back(std::move(*stop));
     }
+    return found;
+}
+
+Result<TodayFound> findStops(store::Reader& reader, const TodayAsk& ask)
+{
+    const auto records = SeasonRecords::read(reader, ask.season, VisitFields::ForDue);
+    if (!records) return records.error();
+    TodayFound found = findStops(*records, ask);
+    if (const auto drafts = findDrafts(reader, found); !drafts) return drafts.error();
     return found;
 }
 

@@ -72,6 +72,9 @@ struct TodayFound {
 inline constexpr std::chrono::days weekAhead{7};
 inline constexpr std::chrono::days scoutingAhead{21};
 
+// Every stop of a season that was read; no drafts.
+TodayFound findStops(const SeasonRecords& records, const TodayAsk& ask);
+
 // Reads the season and finds every stop. Errors as those of store/queries.h.
 domain::Result<TodayFound> findStops(store::Reader& reader, const TodayAsk& ask);
 

@@ -19,6 +19,7 @@ class TodayViewModel : public ViewModel {
     Q_PROPERTY(int year READ year NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString heading READ heading NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString date READ date NOTIFY foundChanged FINAL)
+    Q_PROPERTY(bool hasRound READ hasRound NOTIFY foundChanged FINAL) // stops enough to ask in which order
     Q_PROPERTY(bool hasAct READ hasAct NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString actTrap READ actTrap NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString actTitle READ actTitle NOTIFY foundChanged FINAL)
@@ -45,6 +46,7 @@ public:
     [[nodiscard]] int year() const;
     [[nodiscard]] QString heading() const;
     [[nodiscard]] QString date() const;
+    [[nodiscard]] bool hasRound() const { return m_dueStops >= 3; }
     [[nodiscard]] bool hasAct() const { return m_act.has_value(); }
     [[nodiscard]] QString actTrap() const { return m_act ? m_act->trap : QString(); }
     [[nodiscard]] QString actTitle() const { return m_act ? m_act->title : QString(); }

@@ -49,6 +49,9 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::NotAPlace:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "“%1” is not a place. Type latitude and longitude in degrees, such as 52.1579, -106.6702.")};
+    case ErrorCode::NotATime:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "“%1” is not a time of day. Type hours and minutes, such as 18:00.")};
     case ErrorCode::UnknownCode:
         return {QT_TRANSLATE_NOOP("ErrorText", "%1 cannot be “%2”. Choose one of the values offered."),
             fieldFirst};

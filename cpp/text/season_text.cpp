@@ -72,9 +72,9 @@ QString phaseWords(FlightPhase phase)
 
 QString seasonsOf(const SeasonOutlook& outlook)
 {
-    const auto years = outlook.years == 1
-        ? words(QT_TRANSLATE_NOOP("SeasonText", "one year"))
-        : words(QT_TRANSLATE_NOOP("SeasonText", "%1 years")).arg(number(static_cast<std::int64_t>(outlook.years)));
+    const auto years = outlook.years == 1 ? words(QT_TRANSLATE_NOOP("SeasonText", "one year"))
+                                          : words(QT_TRANSLATE_NOOP("SeasonText", "%1 years"))
+                                                .arg(number(static_cast<std::int64_t>(outlook.years)));
     return words(QT_TRANSLATE_NOOP("SeasonText", "%1 past trap seasons of %2"))
         .arg(number(static_cast<std::int64_t>(outlook.seasons)), years);
 }

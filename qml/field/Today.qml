@@ -82,6 +82,14 @@ ScreenFrame {
         onActed: root.opened(root.model.actRoute, root.model.actTrap)
     }
 
+    PlainButton {
+        objectName: "round"
+        visible: root.model.hasRound
+        text: qsTr("The day's round")
+        Layout.fillWidth: true
+        onClicked: root.opened("round", "")
+    }
+
     Repeater {
         objectName: "dueStops"
         model: root.model.due

@@ -84,6 +84,7 @@ TestCase {
         case "settings":
         case "programme":
         case "calendar":
+        case "round":
             return "";
         case "protocol":
             return "bertha-armyworm";

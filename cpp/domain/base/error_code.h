@@ -13,6 +13,7 @@ enum class ErrorCode {
     Empty, // {field}
     NotADay, // {what was typed}
     NotAPlace, // {what was typed}
+    NotATime, // {what was typed} of day
     UnknownCode, // {field, value}
     PartTooLarge, // {} the counted part is larger than the whole
     TooFewParts, // {} a spread needs two counted parts or more

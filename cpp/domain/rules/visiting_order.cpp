@@ -49,8 +49,8 @@ Metres roundDistance(GeoPoint a, GeoPoint b, RoundMetric metric)
 
 Result<Round> visitingOrder(GeoPoint from, std::span<const RoundStop> stops, const RoundSettings& settings)
 {
-    if (stops.size() > mostStops)
-        return Error{ErrorCode::OutOfRange, {"stops", "0", std::to_string(mostStops)}};
+    if (stops.size() > mostRoundStops)
+        return Error{ErrorCode::OutOfRange, {"stops", "0", std::to_string(mostRoundStops)}};
     const std::vector<std::size_t> sorted = byPlace(stops);
     DistanceTable distances(stops.size() + 1);
     std::vector<bool> isLast(stops.size() + 1, false);

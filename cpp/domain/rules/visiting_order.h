@@ -13,7 +13,7 @@
 
 namespace duskrow::domain {
 
-inline constexpr std::size_t mostStops = 1000;
+inline constexpr std::size_t mostRoundStops = 1000;
 
 enum class RoundMetric {
     StraightLine, // over the ellipsoid
@@ -51,7 +51,7 @@ struct Round {
 // A short order of stops from here. The order in which they are handed in does not matter: stops at the same
 // place apart, the same stops give the same round.
 //
-// Errors  OutOfRange {"stops", 0, mostStops}
+// Errors  OutOfRange {"stops", 0, mostRoundStops}
 Result<Round> visitingOrder(
     GeoPoint from, std::span<const RoundStop> stops, const RoundSettings& settings = {});
 

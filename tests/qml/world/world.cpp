@@ -2,6 +2,7 @@
 #include "world.h"
 
 #include <QCoreApplication>
+#include <QDesktopServices>
 #include <QFile>
 #include <QQmlComponent>
 #include <QQmlEngine>
@@ -17,6 +18,7 @@ using namespace duskrow::domain;
 
 World::~World()
 {
+    for (const QString& scheme : std::as_const(m_schemes)) QDesktopServices::unsetUrlHandler(scheme);
     if (!m_language.isEmpty()) QLocale::setDefault(QLocale::system());
 }
 
@@ -219,6 +221,17 @@ void World::standAt(double lat, double lon, int fixes)
     file.write(QByteArray::fromStdString(demo::nmeaLog(*parseDay(m_today.toStdString()), place, fixes)));
     file.close();
     m_app->settings()->setPositionLog(file.fileName());
+}
+
+void World::listenToUrls(const QString& scheme)
+{
+    m_schemes << scheme;
+    QDesktopServices::setUrlHandler(scheme, this, "takeUrl");
+}
+
+void World::takeUrl(const QUrl& url)
+{
+    m_urls << QString::fromLatin1(url.toEncoded());
 }
 
 int World::changes() const

@@ -60,6 +60,10 @@ public:
     Q_INVOKABLE void restart();
     // Stands at a place: `fixes` readings of a receiver, through an NMEA log.
     Q_INVOKABLE void standAt(double lat, double lon, int fixes);
+    // From now on addresses of a scheme, as "geo", are taken here and not handed to the device.
+    Q_INVOKABLE void listenToUrls(const QString& scheme);
+    Q_INVOKABLE QStringList openedUrls() const { return m_urls; } // as they were written
+    Q_INVOKABLE void takeUrl(const QUrl& url);
     // How often the log holds a value for a field: what is really kept, past every view model.
     Q_INVOKABLE int changes() const;
     // The keys of all half-entered work, once it is on disk.
@@ -93,6 +97,8 @@ private:
     QString m_today = QStringLiteral("2026-07-14");
     QString m_member = QStringLiteral("Wren");
     QString m_language;
+    QStringList m_urls;
+    QStringList m_schemes;
     QTranslator m_translator;
     bool m_begun = true;
     int m_seasonYear = 0;
