@@ -121,6 +121,17 @@
         <source>d MMM</source>
         <translation>d MMM</translation>
     </message>
+    <message>
+        <source>%1 larva</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 larvae</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>AroundPage</name>
@@ -310,6 +321,399 @@
     <message>
         <source>from a part by weight</source>
         <translation>d’après une partie, à la masse</translation>
+    </message>
+</context>
+<context>
+    <name>Decide</name>
+    <message>
+        <source>Larvae held against your threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Money</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Timing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished">Précautions</translation>
+    </message>
+    <message>
+        <source>Keep this</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DecideMoney</name>
+    <message>
+        <source>Control costs, all together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Application</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop lost in the wheel tracks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In parts: product, application, wheel tracks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The harvest brings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A very dry season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold divided by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own judgement; the published number is preset.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About this number</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DecideTiming</name>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days before harvest, from the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They count to cutting: swathing or straight cutting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cutting planned on</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DecideWhy</name>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would change it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search more frames in this field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>control</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DecideWorking</name>
+    <message>
+        <source>The threshold, step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often the stop rule errs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many frames, and the textbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the loss per larva comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation type="unfinished">Sources</translation>
+    </message>
+</context>
+<context>
+    <name>Decided</name>
+    <message>
+        <source>control the larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave the field alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Decision</name>
+    <message>
+        <source>one more frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop is cut already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cutting is %1 away, but the label asks for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above the threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too close to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Timing not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Control would cost more than the larvae do. Leave the field as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search more frames.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again in a few days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at crop stage, pods and larvae: whether it is the right time is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Control would pay for itself, if the label and your adviser allow it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is too late for control to help here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop is at BBCH %1; the window opens at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % of the larvae are %3 mm or longer; it takes %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pod is damaged yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop is at BBCH %1; the window closed at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % of the pods are damaged; the decision comes before %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crop is at BBCH %1, within %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % of the larvae are %2 mm or longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % of the pods are damaged: decide before it is %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The label&apos;s %1 before cutting leave %2, today included.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not said: the crop stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not said: how many larvae have reached the size to control.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not said: how many pods are damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not said: the days before harvest on the label, or the day of cutting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the label, counted to cutting, the last day is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A good day to look again: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mean, %1, is below the threshold of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mean, %1, is above the threshold of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The range, %1 to %2, holds the threshold of %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frames searched: %1. That is too few to say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chance that the field is over the threshold is %1 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The threshold is divided by %1 for a dry season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The threshold stands at its floor, %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The threshold lies outside what has been published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is too early for control.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time for control fits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is too late for control.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether it is the time for control is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 would probably settle it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At a price above %1 control would pay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At a price below %1 control would not pay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At a cost above %1 control would not pay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At a cost below %1 control would pay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Called a dry season, the threshold would be %1, and control would pay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not called a dry season, the threshold would be %1, and control would not pay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking again on %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -744,6 +1148,42 @@
     </message>
     <message>
         <source>“%1” is not a format that can be written. Choose one of: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a time of day. Type hours and minutes, such as 18:00.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cost is in %1 but the price is in %2. Give both in the same dollars.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cost is given both as one sum and in parts. Leave one of them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The protocol for %1 has no threshold for the crop “%2”. Count larvae all the same, and ask an adviser.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 of the table cannot be read. Close its quotes, or give it all its columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table has no column “%1”. Name the columns on its first line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 holds no count. Write one in each row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 has no column “%2”. Name its columns in the first row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In row %2 of %1, “%3” is not a count. Write whole numbers, such as 7.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1195,6 +1635,170 @@
         <source>how many of them are the pest</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>the crop stage (BBCH)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the area of the frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the walk is finished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scouting walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the stop in the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the larvae by size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of sick larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pods looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pods damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cost of control</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cost of the product</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cost of the application</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cost of the wheel tracks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the unit of the cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the price of the harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the unit of the price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the divisor for a dry season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the days of the label before harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day of cutting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the verdict that was shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day to look again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the dispersion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the share of wrong calls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the precision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cost on an acre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cost on a hectare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the price of a bushel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the price of a tonne</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the dry-season divisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the share of damaged pods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the days before harvest on the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“infested”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the way of measuring</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FieldNumber</name>
@@ -1597,6 +2201,58 @@
         <source>males and females</source>
         <translation>mâles et femelles</translation>
     </message>
+    <message>
+        <source>Thresholds it was published for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the money of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Years of the trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Varieties in the trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop stage for control</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae of the size to control, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Be ready for larvae of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decide before this share of the pods is damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grade was lost from a share of damaged pods of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Canadian dollars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>United States dollars</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FixMethod</name>
@@ -1607,6 +2263,226 @@
     <message>
         <source>typed in</source>
         <translation>saisi</translation>
+    </message>
+</context>
+<context>
+    <name>FrameExtras</name>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sick or parasitised: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One sick or parasitised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pods, remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same stop as the last frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then the two count as one look at the field.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pods looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: none looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of these, damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FrameTally</name>
+    <message>
+        <source>It is the same stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Threshold and decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what control costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frames so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the walk, or see its history</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop here: to the decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enough: to the decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Frames</name>
+    <message>
+        <source>%1 stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <extracomment>&quot;6 stops with 9 frames&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 (%4 a frame).</source>
+        <extracomment>&quot;10 frames, 55 larvae: 22 larvae per m² (5.5 a frame).&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fewer than 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of 100 fields right at your threshold (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of 100 fields at half your threshold (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of 100 fields a third below your threshold (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of 100 fields half as dense again as your threshold (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of 100 fields at twice your threshold (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of 100 fields with %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 larvae per m²</source>
+        <translation type="unfinished">%1 larves par m²</translation>
+    </message>
+    <message>
+        <source>No frame was counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few to know how much the field varies, so there is no range. Count more frames.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None found: the field probably has fewer than %1, but not surely none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few frames for a useful range: it goes from %1 to %2 larvae per m².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole field probably has between %1 and %2 larvae per m² (95 % range; approximate where a walk stopped early).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chance that the field has more than %1 is below 1 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chance that the field has more than %1 is above 99 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chance that the field has more than %1 is about %2 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 after %2: far enough below the threshold to stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 after %2: far enough above the threshold to stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After %1 the field is near the threshold. Look again in two or three days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on: the total is low, but the counts are so uneven that a patch may be missed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After %1 stop at %2 or fewer in all (below), or at %3 or more (above).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After %1 stop at %2 or more in all (above); it is too early to stop below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below your threshold of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above your threshold of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too close to call at your threshold of %1 all the same: the counts are too uneven to trust the total. Count more frames.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too close to call at your threshold of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, about %2 are called below, %3 are called above and %4 stay open.</source>
+        <extracomment>&quot;Of 100 fields a third below your threshold (13 larvae per m²), about 91 are called below, ...&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A textbook range (Student’s t) would be %1 to %2 larvae per m². With so few and so uneven counts it holds the truth in 80 to 90 of 100 walks only, so it is not used here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To know a mean of %1 a frame within 50 % takes about %2, within 25 % about %3 (95 %, as patchy as k = %4).</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1795,6 +2671,64 @@
     </message>
     <message>
         <source>sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scouting walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LarvaRuler</name>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished">%1 mm</translation>
+    </message>
+    <message>
+        <source>Outlines of larvae, as long as in life: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm, drawn smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm, life size</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Larvae</name>
+    <message>
+        <source>Larvae</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No field was scouted yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About two weeks after the most moths, search frames for larvae. Each field stands here with what was found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scouted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scout a field</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2723,6 +3657,294 @@
     </message>
 </context>
 <context>
+    <name>Round</name>
+    <message>
+        <source>Show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>what was done at a trap, and what was in it: &quot;counted, 12 moths&quot;</extracomment>
+        <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
+    </message>
+    <message>
+        <source>%1, larvae</source>
+        <extracomment>a field in which larvae are searched for</extracomment>
+        <translation type="unfinished">%1, larves</translation>
+    </message>
+    <message>
+        <source>a walk to go on with, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walked, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from the stop before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the %2 of the stop before.</source>
+        <extracomment>a distance and a point of the compass</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 in all, by straight lines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 in all, along the lines of the survey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stops without a place come last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A suggestion: it knows no road, gate or slough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No round when it is muddy: wet soil on boots and wheels goes along to the next field.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boots and tools are cleaned between fields.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One lure is to be changed: take it along closed, in a cool box.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lures are to be changed: take them along closed, in a cool box.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walking the traps of %1; %2; back by %3.</source>
+        <extracomment>a programme&apos;s name, &quot;7 stops&quot;, a time of day</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If I am not, call me.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If I am not, call me or look here: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RoundBefore</name>
+    <message>
+        <source>Before you go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>−30 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>30 minutes sooner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>+30 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>30 minutes later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Telephone of whoever waits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May be left empty: the phone then asks for whom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is sent from here, and nobody is followed: the phone&apos;s own messages open with these words, and you send them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No messages on this device take it. Read the words out to somebody instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand to the phone&apos;s messages</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RoundOrder</name>
+    <message>
+        <source>Distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Straight lines</source>
+        <extracomment>how distances are reckoned: as the crow flies, or north-south and east-west</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the grid one goes north-south and east-west, as roads run where land was surveyed in squares. Either way it is a suggestion: no road, gate or slough is known here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Infested fields last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A field is infested when its latest walk was above the threshold, or when you mark it under “Change”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggest an order again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File of the stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation type="unfinished">Dossier</translation>
+    </message>
+    <message>
+        <source>The file is called %1. Receivers and maps read it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation type="unfinished">Écrire le fichier</translation>
+    </message>
+</context>
+<context>
+    <name>RoundStopCard</name>
+    <message>
+        <source>infested field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Infested field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This field is infested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: this field is infested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: show it on the phone&apos;s map</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RoundStops</name>
+    <message>
+        <source>No map on this device takes a place. The file of the stops can be carried to one that does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No stop today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traps to be seen to and fields to be scouted stand here on their day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done changing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the order, or mark infested fields</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggest again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RoundWords</name>
+    <message>
+        <source>Round of %1</source>
+        <extracomment>a day, as the name of a file&apos;s content</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An order of stops by distance. It knows no road, gate or slough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Routes</name>
     <message>
         <source>Today</source>
@@ -2747,6 +3969,10 @@
     <message>
         <source>Try again</source>
         <translation>Réessayer</translation>
+    </message>
+    <message>
+        <source>Larvae</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3353,6 +4579,17 @@
     </message>
 </context>
 <context>
+    <name>SizeTile</name>
+    <message>
+        <source>%1, %2: %3. One more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: one less</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>SprayedSheet</name>
     <message>
         <source>Sprayed since the last visit?</source>
@@ -3574,6 +4811,165 @@
     </message>
 </context>
 <context>
+    <name>Threshold</name>
+    <message>
+        <source>%1 %2/ac</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2/ha</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2/bu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2/t</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ha/ac</source>
+        <extracomment>hectares in an acre; all digits, for it is exact</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 t/bu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 bu/ac for each larva/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2/ac for each larva/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 larvae/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 larvae a frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m² a frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, but at least %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 à %2</translation>
+    </message>
+    <message>
+        <source>The economic threshold is %1 (about %2), or %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One larva on each square metre costs %1, which is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost of control</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost on an acre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price of a bushel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss to one larva on each square metre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae whose loss equals the cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a dry season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not below the floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In one frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The price lies below those of the published table (%1): computed, not published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The price lies above those of the published table (%1): computed, not published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cost lies below those of the published table (%1): computed, not published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cost lies above those of the published table (%1): computed, not published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No published threshold is so low (%1): whether so few larvae do harm has not been shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No published threshold is so high (%1).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The published table is in other dollars; the formula is the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You called this a dry season: the usual threshold, %1, is divided by %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has published a divisor for a dry season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The divisor is your own; the published one is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The formula gives no more than the lowest threshold that holds, so that one stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The frame is your own, %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If you call the season very dry, the published divisor of %1 gives %2; that is yours to choose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ThresholdTable</name>
+    <message>
+        <source>Around your numbers: larvae per m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down: cost in %1. Across: price in %2. ▲ above the threshold, ▽ below, ● too close. Touch a number to take it, or draw the dark one there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Today</name>
     <message>
         <source>A new season: %1</source>
@@ -3737,6 +5133,14 @@
         <source>All on this device: %1.</source>
         <translation>Tout est sur cet appareil&#xa0;: %1.</translation>
     </message>
+    <message>
+        <source>The day&apos;s round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scout the field</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Tool</name>
@@ -3856,6 +5260,122 @@
         <source>%1. See %2 --help.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>larvae per m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frames on average</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How patchy the larvae of this pest lie nobody has published. In patchier fields (k = %1):</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a threshold of %1 (%2 a frame): count at least %3 frames, expect %4, and stop when all larvae together are about %5 or more away from %2 times the frames. After %6 frames the field is near the threshold and stays open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>infested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>towards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean boots and wheels after an infested field.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no stop to make.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A suggestion: %1 along a square grid. No road is known here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A suggestion: %1 in straight lines. Roads are longer, and none is known here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way back to the start is part of the length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due as well, but nobody has noted its place: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of the stops: a suggestion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is worked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae/m² at other costs (down) and prices (across)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>* not within the published table: computed, not published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The loss comes from trials of %1 to %2; varieties in them: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the protocol %1 %2. Source: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often walks by this rule err where larvae are as patchy as assumed (k = %1):</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Trap</name>
@@ -3939,6 +5459,10 @@
     </message>
     <message>
         <source>Take the trap down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scout this field for larvae</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4110,6 +5634,10 @@
     <message>
         <source>no</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation type="unfinished">%1 m²</translation>
     </message>
 </context>
 <context>
@@ -4548,6 +6076,131 @@
     </message>
 </context>
 <context>
+    <name>Walk</name>
+    <message>
+        <source>no frame yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few frames for a range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>probably below %1 per m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few frames: %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again in a few days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About one more frame.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 more frames.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · your threshold %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what control costs, and the lines say when to stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No stop rule can be drawn for this threshold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below your threshold: you may stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above your threshold: you may stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too close to call. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 paces</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WalkHow</name>
+    <message>
+        <source>How to look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count what lives and feeds by its size; the sick, apart. Take the next frame wherever the steps end, not where it looks bad.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the first frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WalkStart</name>
+    <message>
+        <source>Scout a field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop stage, by the %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin: the first frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin without a crop stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Way</name>
     <message>
         <source>north</source>
@@ -4774,6 +6427,95 @@
     </message>
 </context>
 <context>
+    <name>duskrow::app::DecisionViewModel</name>
+    <message>
+        <source>Say what control costs and what the harvest brings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protocol %1, version %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::FrameViewModel</name>
+    <message>
+        <source>Frame %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · frame %2</source>
+        <extracomment>a field&apos;s name, then the number of the frame</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m², searched to the ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
+    </message>
+    <message>
+        <source>Walk at least %1 between stops.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from the nearest stop: walk on to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from the nearest stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this frame, walk on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is early: many larvae are up on the plants, feeding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is evening: many larvae are up on the plants, feeding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is day: look on the ground, under litter and clods and in cracks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae so far, by stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above</source>
+        <comment>the threshold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep looking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below</source>
+        <comment>the threshold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>duskrow::app::HeavyCatchViewModel</name>
     <message>
         <source>g</source>
@@ -4855,6 +6597,45 @@
     </message>
     <message>
         <source>It stays in the history, and you can let it stand again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walk of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decision of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its frames and its decision go out of every list with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its larvae go out of the estimate. It stays in the history.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::LarvaeViewModel</name>
+    <message>
+        <source>below the threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above the threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbouring fields differ: each field is scouted by itself. A trap catch never decides a spray.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4949,6 +6730,72 @@
     <message>
         <source>%1 · protocol %2</source>
         <translation>%1 · protocole %2</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::RoundBackBy</name>
+    <message>
+        <source>That time has gone by today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::RoundFile</name>
+    <message>
+        <source>The stops are in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::RoundViewModel</name>
+    <message>
+        <source>%1. %2</source>
+        <extracomment>the place of a stop in the round, then its name</extracomment>
+        <translation type="unfinished">%1&#xa0;: %2 {1.?}</translation>
+    </message>
+    <message>
+        <source>Nobody noted where it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day&apos;s round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The round is done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own order, kept for today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By name: there are too many stops to order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By name: without a position nobody knows which stop is near.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shortest way found from here, infested fields last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shortest way found from here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No field of this round is known to be infested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One field of this round is infested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fields of this round are infested.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5265,6 +7112,41 @@ trap %3</source>
     </message>
     <message>
         <source>See its season</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::SizeTiles</name>
+    <message>
+        <source>over %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::ThresholdGrid</name>
+    <message>
+        <source>the walk lies below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the walk lies above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 at %3 %4: %5 larvae per m²</source>
+        <extracomment>cost, its unit, price, its unit, larvae</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5620,6 +7502,37 @@ trap %3</source>
     </message>
     <message>
         <source>Next count: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::WalkStartViewModel</name>
+    <message>
+        <source>another field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more fit: type a part of the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Early: most larvae are still small or not hatched. Look again near the end of flowering.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Late: the seed is nearly safe, and a label may leave no time before cutting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the time to look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The frame: %1 m², %2 × %2 cm inside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A walk in this field was begun on %1 and is not finished.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
