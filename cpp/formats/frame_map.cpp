@@ -174,8 +174,8 @@ private:
             {count}, m_size, 700, Ink::Full, Anchor::Start, widthOf(spot.frame->number, m_small) + gap, 0};
         const Point corner{spot.at.x + dot * 0.7, spot.at.y - block.height() * 0.9};
         const Frame within{edge / 2, edge / 2, m_ground.right - edge / 2, m_ground.bottom - edge / 2};
-        auto room = m_placer.place(block, {within, corner, m_size * 3.5, WordPlacer::Over::Nothing});
-        if (!room) room = m_placer.place(block, {within, corner, m_size * 3.5, WordPlacer::Over::Drawing});
+        auto room = m_placer.place(block, {within, corner, m_size * 2.2, WordPlacer::Over::Nothing});
+        if (!room) room = m_placer.place(block, {within, corner, m_size * 2.2, WordPlacer::Over::Drawing});
         if (!room) {
             m_isCrowded = true;
             return;

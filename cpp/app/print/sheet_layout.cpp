@@ -56,6 +56,12 @@ bool SheetLayout::tryType(double type, bool isTableApart)
     return columns(pen).fits();
 }
 
+bool SheetLayout::hasSketch() const
+{
+    return std::any_of(m_paper.map.frames.begin(), m_paper.map.frames.end(),
+        [](const formats::FrameSpot& spot) { return spot.place.has_value(); });
+}
+
 // Kind and programme, the field's name, and what is known of the walk.
 double SheetLayout::head(const SheetPen& pen) const
 {
@@ -128,11 +134,11 @@ double SheetLayout::verdictPanel(const SheetPen& pen, double y) const
     const double pad = pen.type();
     const double inner = m_column - pad;
     const auto content = [&](const SheetPen& used) {
-        double right = block(used, SheetPart::Reasons, {m_right, y + pad}, inner);
-        right += right > 0 ? used.type() * 0.3 : 0;
-        right += block(used, SheetPart::Changes, {m_right, y + pad + right}, inner);
+        const double right = block(used, SheetPart::Changes, {m_right, y + pad}, inner);
         const double wide = right > 0 ? inner : m_page.width() - 2 * pad;
-        return std::max(right, verdictWords(used, {pad, y + pad}, wide));
+        double left = verdictWords(used, {pad, y + pad}, wide) + used.type() * 0.6;
+        left += block(used, SheetPart::Reasons, {pad, y + pad + left}, wide);
+        return std::max(left, right);
     };
     const double high = content(SheetPen(m_device, nullptr, pen.type()));
     pen.box({0.5, y, m_page.width() - 1, high + 2 * pad}, 6, 1.2, formats::Ink::Tint1);
@@ -203,7 +209,7 @@ double SheetLayout::foot(const SheetPen& pen, double y) const
     y += std::max(left, decided(pen, {m_right, y}, m_column)) + pen.gap() * 0.6;
     const SheetBlock* sources = m_paper.sheet.block(SheetPart::Sources);
     const QString all =
-        QStringLiteral("%1: %2").arg(sources->heading, sources->lines.join(QStringLiteral(" ")));
+        QStringLiteral("%1: %2").arg(sources->heading, sources->lines.join(QStringLiteral(" · ")));
     return y + pen.words(all, {0, y}, m_page.width(), {.size = 0.82, .isSoft = true});
 }
 
@@ -218,13 +224,11 @@ SheetLayout::Columns SheetLayout::columns(const SheetPen& pen) const
         return taken > 0 ? taken + pen.gap() : 0;
     };
     const SheetBlock* mapBlock = m_paper.sheet.block(SheetPart::Map);
-    const bool isPlaced = std::any_of(m_paper.map.frames.begin(), m_paper.map.frames.end(),
-        [](const formats::FrameSpot& spot) { return spot.place.has_value(); });
-    const double mapHead = pen.heading(mapBlock->heading, {}, m_column) + pen.gap()
-        + (isPlaced ? pen.lines(mapBlock->lines, {}, m_column) : 0);
+    const double mapHead =
+        pen.heading(mapBlock->heading, {}, m_column) + pen.gap() + pen.lines(mapBlock->lines, {}, m_column);
     double left = mapHead + frames(pen, {}, m_column) + pen.gap();
     double right = high(SheetPart::Density) + high(SheetPart::Lines) + high(SheetPart::Threshold);
-    const double leastLeft = isPlaced ? m_column * leastMap : m_column * 0.2;
+    const double leastLeft = hasSketch() ? m_column * leastMap : 0;
     const double leastRight = m_paper.lines ? m_column * leastLines + pen.gap() : 0;
     const double timing = high(SheetPart::Timing);
     made.isTimingLeft = left + leastLeft < right + leastRight;
@@ -233,7 +237,7 @@ SheetLayout::Columns SheetLayout::columns(const SheetPen& pen) const
         made.bottom = -1;
         return made;
     }
-    made.map = isPlaced ? std::min(room - left, m_column * mostMap) : leastLeft;
+    made.map = hasSketch() ? std::min(room - left, m_column * mostMap) : 0;
     made.lines = m_paper.lines ? std::min(room - right - pen.gap(), m_column * mostLines) : 0;
     made.bottom = m_page.height() - foot(pen, 0);
     return made;
@@ -266,12 +270,9 @@ void SheetLayout::paintColumns(const SheetPen& pen, const Columns& columns) cons
     double left = columns.top;
     const SheetBlock* map = m_paper.sheet.block(SheetPart::Map);
     left += pen.heading(map->heading, {0, left}, m_column);
-    paintMap(pen, left, columns.map);
+    if (hasSketch()) paintMap(pen, left, columns.map);
     left += columns.map;
-    const bool isPlaced = std::any_of(m_paper.map.frames.begin(), m_paper.map.frames.end(),
-        [](const formats::FrameSpot& spot) { return spot.place.has_value(); });
-    if (isPlaced) left += pen.lines(map->lines, {0, left}, m_column);
-    left += pen.gap();
+    left += pen.lines(map->lines, {0, left}, m_column) + pen.gap();
     left += frames(pen, {0, left}, m_column) + pen.gap();
     double right = columns.top;
     put(SheetPart::Density, m_right, right);

@@ -30,6 +30,7 @@ private:
         [[nodiscard]] bool fits() const { return bottom >= 0; }
     };
 
+    [[nodiscard]] bool hasSketch() const;
     double head(const SheetPen& pen) const;
     [[nodiscard]] double factGrid(const SheetPen& pen, double y) const;
     double verdictPanel(const SheetPen& pen, double y) const;

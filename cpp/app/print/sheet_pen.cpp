@@ -3,6 +3,7 @@
 
 #include <QFontDatabase>
 #include <QFontMetricsF>
+#include <QTextLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,6 @@ namespace duskrow::app {
 
 namespace {
 
-constexpr int wrap = Qt::TextWordWrap | Qt::TextWrapAnywhere;
 constexpr double units = SheetPen::unitsAPoint;
 
 QColor colourOf(formats::Ink ink)
@@ -32,6 +32,35 @@ const QString& family()
 
 } // namespace
 
+namespace {
+
+// Type such as Inter swaps brackets and signs beside figures for other shapes, which a PDF then cannot name:
+// readers and searches would miss them. Scripts that need shaping keep it.
+void keepReadable(QFont& font, const QString& text)
+{
+    constexpr char16_t firstShaped = 0x0590;
+    constexpr char16_t lastShaped = 0x1CFF;
+    const bool needsShaping = std::any_of(text.begin(), text.end(),
+        [](QChar one) { return one.unicode() >= firstShaped && one.unicode() <= lastShaped; });
+    if (!needsShaping) font.setStyleStrategy(QFont::PreferNoShaping);
+}
+
+} // namespace
+
+namespace {
+
+// "larvae/m²" may be broken behind its stroke by the rules of Unicode, but nobody reads it so: the line ends
+// at the space before.
+void keepUnitWhole(QTextLine& line, const QString& text)
+{
+    const int end = line.textStart() + line.textLength();
+    if (end >= text.size() || text[end - 1] != u'/') return;
+    const auto space = static_cast<int>(text.lastIndexOf(u' ', end - 1));
+    if (space > line.textStart()) line.setLineWidth(line.cursorToX(space) + 1);
+}
+
+} // namespace
+
 QFont SheetPen::font(const PenStyle& style) const
 {
     QFont font(family());
@@ -43,16 +72,26 @@ QFont SheetPen::font(const PenStyle& style) const
 double SheetPen::words(const QString& text, const QPointF& at, double width, const PenStyle& style) const
 {
     if (text.isEmpty()) return 0;
-    const QFont used = font(style);
-    const int flags = wrap | static_cast<int>(style.align);
-    const QRectF room(at.x() * units, at.y() * units, width * units, 1e6);
-    const QRectF taken = QFontMetricsF(used, &m_device).boundingRect(room, flags, text);
-    if (m_painter) {
-        m_painter->setFont(used);
-        m_painter->setPen(colourOf(style.isSoft ? formats::Ink::Soft : formats::Ink::Full));
-        m_painter->drawText(room, flags, text);
+    QFont used = font(style);
+    keepReadable(used, text);
+    QTextLayout layout(text, used, &m_device);
+    QTextOption option(style.align);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    layout.beginLayout();
+    double high = 0;
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width * units);
+        keepUnitWhole(line, text);
+        line.setPosition({0, high});
+        high += line.height();
     }
-    return taken.height() / units;
+    layout.endLayout();
+    if (m_painter) {
+        m_painter->setPen(colourOf(style.isSoft ? formats::Ink::Soft : formats::Ink::Full));
+        layout.draw(m_painter, at * units);
+    }
+    return high / units;
 }
 
 double SheetPen::heading(const QString& text, const QPointF& at, double width) const
@@ -134,7 +173,7 @@ double SheetPen::table(
     const std::size_t end = std::min(from + count, table.rows.size());
     for (std::size_t i = from; i < end; ++i) {
         y += row(table.rows[i], edges, {at.x(), y}, {});
-        rule({at.x(), y - m_type * 0.02}, {at.x() + width, y - m_type * 0.02}, 0.25, true);
+        rule({at.x(), y - m_type * 0.02}, {at.x() + width, y - m_type * 0.02}, 0.5, true);
     }
     if (end == table.rows.size() && !table.sums.isEmpty()) {
         rule({at.x(), y}, {at.x() + width, y}, 0.75);
@@ -146,7 +185,7 @@ double SheetPen::table(
 void SheetPen::rule(const QPointF& from, const QPointF& to, double width, bool isSoft) const
 {
     if (!m_painter) return;
-    m_painter->setPen(QPen(colourOf(isSoft ? formats::Ink::Unknown : formats::Ink::Full), width * units,
+    m_painter->setPen(QPen(colourOf(isSoft ? formats::Ink::Line : formats::Ink::Full), width * units,
         Qt::SolidLine, Qt::FlatCap));
     m_painter->drawLine(from * units, to * units);
 }
@@ -176,6 +215,9 @@ void SheetPen::picture(const formats::Picture& picture, const QPointF& at, doubl
     m_painter->save();
     m_painter->translate(at * units);
     m_painter->scale(scale * units, scale * units);
+    QFont font = m_painter->font();
+    keepReadable(font, QString::fromStdString(picture.title));
+    m_painter->setFont(font);
     paintPicture(*m_painter, picture, {.fontFamily = family()});
     m_painter->restore();
 }

@@ -84,6 +84,8 @@ std::optional<formats::StopLinesInput> linesOf(const WalkResult& result)
     input.aboveLabel = PaperWords::tr("above your threshold").toStdString();
     input.onLabel = PaperWords::tr("keep looking").toStdString();
     input.belowLabel = PaperWords::tr("below").toStdString();
+    //: what the lower axis counts
+    input.stopsLabel = PaperWords::tr("stops").toStdString();
     return input;
 }
 
