@@ -49,13 +49,13 @@ void keepReadable(QFont& font, const QString& text)
 
 namespace {
 
-// "larvae/m²" may be broken behind its stroke by the rules of Unicode, but nobody reads it so: the line ends
-// at the space before.
+// "larvae/m²" may be broken behind its stroke by the rules of Unicode, and "95 %" at its space, but nobody reads
+// them so: the line ends at the space before.
 void keepUnitWhole(QTextLine& line, const QString& text)
 {
     const int end = line.textStart() + line.textLength();
-    if (end >= text.size() || text[end - 1] != u'/') return;
-    const auto space = static_cast<int>(text.lastIndexOf(u' ', end - 1));
+    if (end >= text.size() || (text[end - 1] != u'/' && text[end] != u'%')) return;
+    const auto space = static_cast<int>(text.left(end).trimmed().lastIndexOf(u' '));
     if (space > line.textStart()) line.setLineWidth(line.cursorToX(space) + 1);
 }
 
