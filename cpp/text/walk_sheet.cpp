@@ -19,11 +19,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString tenth(double value, const QLocale& locale)
-{
-    return locale.toString(value, 'f', 1);
-}
-
 // The mean as arithmetic that a person can follow with a pencil.
 QString meanByHand(const WalkResult& result, const QLocale& locale)
 {
@@ -47,16 +42,29 @@ SheetBlock densityBlock(const WalkSheetInput& input, const QLocale& locale)
     return block;
 }
 
-// Both lines as arithmetic: whoever has the total and the stops can look for himself.
+// Both lines in whole larvae, at a few stops: whoever has the total can look for himself.
 QString linesByHand(const StopPlan& plan, const QLocale& locale)
 {
-    const StopLines& lines = plan.lines;
-    const QString slope = tenth(lines.slope, locale);
-    return WalkSheetWords::tr(
-        "Below: larvae in all are at most %1 × stops − %2. Above: at least %1 × stops + %3. "
-        "Not before %4 stops; still between the lines after %5 stops, it stays open.")
-        .arg(slope, tenth(-lines.below, locale), tenth(lines.above, locale),
-            locale.toString(plan.design.fewest), locale.toString(plan.design.most));
+    constexpr int step = 5;
+    QStringList stops;
+    QStringList below;
+    QStringList above;
+    const auto add = [&](int stop) {
+        const auto fewer = belowUpTo(plan, stop);
+        const auto more = aboveFrom(plan, stop);
+        stops << locale.toString(stop);
+        below << (fewer ? number(fewer->value(), locale) : QStringLiteral("\u2013"));
+        above << (more ? number(more->value(), locale) : QStringLiteral("\u2013"));
+    };
+    add(plan.design.fewest);
+    for (int stop = plan.design.fewest / step * step + step; stop < plan.design.most; stop += step) add(stop);
+    if (plan.design.most > plan.design.fewest) add(plan.design.most);
+    const QString comma = QStringLiteral(", ");
+    //: lists of the same length: stops, larvae, larvae; then the fewest and the most stops
+    return WalkSheetWords::tr("After %1 stops: below at %2 larvae in all or fewer, above at %3 or more. "
+                              "Not before %4 stops; still between after %5, it stays open.")
+        .arg(stops.join(comma), below.join(comma), above.join(comma), locale.toString(plan.design.fewest),
+            locale.toString(plan.design.most));
 }
 
 SheetBlock linesBlock(const WalkSheetInput& input, const QLocale& locale)
