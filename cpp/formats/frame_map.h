@@ -31,11 +31,12 @@ struct FrameMapInput {
     std::string crowdedLabel = {}; // in place of the key when a mark has no room for its number
 };
 
-// Metres to the nearest round length, 1, 2 or 5 and noughts, that is no longer; 1 at least.
+// The longest round length, in metres, that is no longer than this: 1, 2 or 5 and noughts; 1 at least.
 double roundLength(domain::Metres most);
 
-// Nothing is drawn below 120 x 120, and no key where it would take the room of the sketch. Frames without a place are left out. A single frame, or several within
-// a few paces, are drawn at a scale of a field and not of a pace.
+// Nothing is drawn below 120 x 120, and no key where it would take the room of the sketch. Frames without a
+// place are left out. A single frame, or several within a few paces, are drawn at a scale of a field and not
+// of a pace.
 //
 // Source  offsets by domain/rules/local_plane.h
 Picture frameMap(const FrameMapInput& input);

@@ -35,7 +35,7 @@ public:
         return id;
     }
 
-    // Programme, season, grower and one field called so; `place` is put in front of every walk's field.
+    // Programme, season, grower and one field called so.
     void begin(const QString& field, bool isInvented)
     {
         open();
@@ -65,7 +65,7 @@ public:
         keep({domain::creation(site, {})});
     }
 
-    // Frames 50 m apart, to and fro; with or without a place. Gives the walk's id as text.
+    // Frames 50 m apart, back and forth; with or without a place. Gives the walk's id as text.
     QString addWalk(
         int number, int field, domain::LocalDay day, const std::vector<int>& larvae, bool isPlaced)
     {

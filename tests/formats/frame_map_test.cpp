@@ -46,7 +46,7 @@ FrameMapInput input(std::vector<std::optional<GeoPoint>> places, std::vector<int
     return made;
 }
 
-// A walk to and fro over a field, 50 m apart.
+// A walk back and forth over a field, 50 m apart.
 std::vector<std::optional<GeoPoint>> walked(int frames, double spacing = 50)
 {
     std::vector<std::optional<GeoPoint>> places;

@@ -49,8 +49,8 @@ void keepReadable(QFont& font, const QString& text)
 
 namespace {
 
-// "larvae/m²" may be broken behind its stroke by the rules of Unicode, and "95 %" at its space, but nobody reads
-// them so: the line ends at the space before.
+// "larvae/m²" may be broken behind its stroke by the rules of Unicode, and "95 %" at its space, but nobody
+// reads them so: the line ends at the space before.
 void keepUnitWhole(QTextLine& line, const QString& text)
 {
     const int end = line.textStart() + line.textLength();
