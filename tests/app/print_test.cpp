@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTest>
 
@@ -57,6 +58,42 @@ private:
         return {};
     }
 
+    static QString longName()
+    {
+        return QString::fromUtf8("The quarter beyond the slough (old Ölander place) ").repeated(3).trimmed();
+    }
+    static std::string longRemark()
+    {
+        return QString::fromUtf8(
+            " Hail in the north-east corner; fields \u0645\u0632\u0631\u0639\u0629 and \U0001F98B. ")
+            .repeated(8)
+            .toStdString();
+    }
+
+    // Nothing is written beyond the edges of the paper.
+    void staysOnThePage(const QString& name) const
+    {
+        const Ran boxes = WalkScene::runProgram(
+            QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), pdf(name), QStringLiteral("-")});
+        static const QRegularExpression size(
+            QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\""));
+        static const QRegularExpression word(QStringLiteral(
+            "xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">([^<]*)"));
+        const auto page = size.match(boxes.out);
+        QVERIFY(page.hasMatch());
+        constexpr double margin = 35; // half an inch, and what a box of type sticks out
+        int words = 0;
+        for (auto found = word.globalMatch(boxes.out); found.hasNext(); ++words) {
+            const auto box = found.next();
+            const bool isInside = box.captured(1).toDouble() >= margin
+                && box.captured(2).toDouble() >= margin - 4
+                && box.captured(3).toDouble() <= page.captured(1).toDouble() - margin
+                && box.captured(4).toDouble() <= page.captured(2).toDouble() - margin + 4;
+            QVERIFY2(isInside, qPrintable(box.captured()));
+        }
+        QVERIFY(words > 150);
+    }
+
     static bool isRefusal(const Ran& ran)
     {
         return ran.exit == 2 && ran.out.isEmpty() && ran.err.endsWith(QStringLiteral(".\n"))
@@ -84,6 +121,11 @@ private Q_SLOTS:
         m_scene.addWalk(16, 7, dayOf(2026, 7, 14), manyFrames(90), true);
         m_scene.addField(8, QStringLiteral("Nothing yet"));
         m_scene.addWalk(17, 8, dayOf(2026, 7, 14), {}, true);
+        m_scene.addField(9, QStringLiteral("Thirty"));
+        m_scene.addWalk(18, 9, dayOf(2026, 7, 14), manyFrames(30), true);
+        m_scene.addField(20, longName());
+        m_scene.addWalk(
+            19, 20, dayOf(2026, 7, 14), manyFrames(12), true, std::string(400, 'x') + longRemark());
         m_scene.close();
     }
 
@@ -144,6 +186,8 @@ private Q_SLOTS:
         QTest::addColumn<int>("pages");
         QTest::newRow("no frame") << QStringLiteral("Nothing yet") << 1;
         QTest::newRow("twenty frames") << QStringLiteral("Twenty") << 1;
+        QTest::newRow("thirty frames") << QStringLiteral("Thirty") << 2;
+        QTest::newRow("a name and a remark beyond measure") << longName() << 2;
         QTest::newRow("ninety frames") << QStringLiteral("Ninety") << 3;
     }
 
@@ -151,9 +195,10 @@ private Q_SLOTS:
     {
         QFETCH(QString, field);
         QFETCH(int, pages);
-        const QString name = field + QStringLiteral(".pdf");
+        const QString name = field.left(12) + QStringLiteral(".pdf");
         QCOMPARE(print(field, name).exit, 0);
         QCOMPARE(figureOf(name, QStringLiteral("Pages")).toInt(), pages);
+        staysOnThePage(name);
         const QString text = textOf(name);
         QVERIFY(text.contains(QStringLiteral("A trap catch never decides a spray.")));
         if (pages > 1) QVERIFY2(text.contains(QStringLiteral("All")), qPrintable(text));

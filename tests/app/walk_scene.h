@@ -66,8 +66,8 @@ public:
     }
 
     // Frames 50 m apart, back and forth; with or without a place. Gives the walk's id as text.
-    QString addWalk(
-        int number, int field, domain::LocalDay day, const std::vector<int>& larvae, bool isPlaced)
+    QString addWalk(int number, int field, domain::LocalDay day, const std::vector<int>& larvae,
+        bool isPlaced, const std::string& remark = {})
     {
         domain::Walk walk;
         walk.id = idOf(number);
@@ -80,6 +80,7 @@ public:
         walk.offsetMin = -300;
         walk.stageBbch = 75;
         walk.frameCm2 = 2500;
+        walk.remark = remark;
         std::vector<domain::Edit> edits{domain::creation(walk, walk.site)};
         for (std::size_t i = 0; i < larvae.size(); ++i)
             edits.push_back(

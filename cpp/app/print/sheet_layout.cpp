@@ -22,6 +22,7 @@ struct SheetPageWords {
 constexpr double largestType = 9.5; // points
 constexpr double smallestType = 7;
 constexpr double gutter = 18;
+constexpr qsizetype longName = 40; // letters; such a field's name is set smaller
 constexpr double pictureType = 16; // pixels of the usual words of a picture
 
 // How high a picture may and must be, of the width of its column.
@@ -82,24 +83,34 @@ double SheetLayout::head(const SheetPen& pen) const
     const QString kind =
         sheet.programme.isEmpty() ? sheet.kind : QStringLiteral("%1 · %2").arg(sheet.kind, sheet.programme);
     y += pen.words(kind, {0, y}, width - tag - gutter / 2, {.isSoft = true});
-    y += pen.words(sheet.title, {0, y}, width - tag - gutter / 2, {.size = 2.3, .weight = QFont::Bold});
+    const double size = sheet.title.size() <= longName ? 2.3 : 1.4;
+    y += pen.words(sheet.title, {0, y}, width - tag - gutter / 2, {.size = size, .weight = QFont::Bold});
     y = std::max(y, tag > 0 ? pen.type() * 2.2 : 0) + pen.type() * 0.5;
     return factGrid(pen, y);
 }
 
+// Three in a row; a long one, such as a remark, has a row to itself.
 double SheetLayout::factGrid(const SheetPen& pen, double y) const
 {
-    constexpr std::size_t across = 3;
+    constexpr int across = 3;
+    constexpr qsizetype longest = 90; // letters
     const double wide = (m_page.width() - gutter * (across - 1)) / across;
-    const auto& facts = m_paper.sheet.facts;
-    for (std::size_t first = 0; first < facts.size(); first += across) {
-        double highest = 0;
-        for (std::size_t i = first; i < std::min(first + across, facts.size()); ++i) {
-            const double x = static_cast<double>(i - first) * (wide + gutter);
-            highest = std::max(highest, pen.facts({facts[i]}, {x, y}, wide));
-        }
-        y += highest + pen.type() * 0.2;
+    double highest = 0;
+    int column = 0;
+    const auto endRow = [&] {
+        if (column > 0) y += highest + pen.type() * 0.2;
+        highest = 0;
+        column = 0;
+    };
+    for (const text::SheetFact& fact : m_paper.sheet.facts) {
+        const bool isLong = fact.value.size() > longest;
+        if (isLong || column == across) endRow();
+        const double taken = pen.facts({fact}, {column * (wide + gutter), y}, isLong ? m_page.width() : wide);
+        highest = std::max(highest, taken);
+        ++column;
+        if (isLong) endRow();
     }
+    endRow();
     return y + pen.type() * 0.3;
 }
 
