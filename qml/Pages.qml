@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "programme", "calendar", "protocol", "settings"]
+    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"]
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -122,6 +122,14 @@ QtObject {
         }
     }
 
+    readonly property Component sheet: Component {
+        WalkSheet {
+            id: sheetPage
+            model: root.app.sheet(sheetPage.subject)
+            onBack: root.left()
+        }
+    }
+
     readonly property Component programme: Component {
         Programme {
             model: root.app.programme()
@@ -176,6 +184,8 @@ QtObject {
             return root.frames;
         case "decide":
             return root.decide;
+        case "sheet":
+            return root.sheet;
         case "programme":
             return root.programme;
         case "calendar":

@@ -188,6 +188,11 @@ DecisionViewModel* App::decision(const QString& walk)
     return make<DecisionViewModel>(walk);
 }
 
+SheetViewModel* App::sheet(const QString& walk)
+{
+    return make<SheetViewModel>(walk);
+}
+
 TodayViewModel* App::today()
 {
     return make<TodayViewModel>();

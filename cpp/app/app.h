@@ -9,6 +9,7 @@
 #include "app/device_settings.h"
 #include "app/history_view_model.h"
 #include "app/life_view_model.h"
+#include "app/print/sheet_view_model.h"
 #include "app/programme_view_model.h"
 #include "app/protocol_view_model.h"
 #include "app/round/round_view_model.h"
@@ -91,6 +92,7 @@ public:
     Q_INVOKABLE duskrow::app::WalkStartViewModel* walkStart(const QString& subject);
     Q_INVOKABLE duskrow::app::FrameViewModel* frames(const QString& walk);
     Q_INVOKABLE duskrow::app::DecisionViewModel* decision(const QString& walk);
+    Q_INVOKABLE duskrow::app::SheetViewModel* sheet(const QString& walk);
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
     Q_INVOKABLE duskrow::app::YearViewModel* year();

@@ -11,9 +11,11 @@
 #include <QSurfaceFormat>
 #include <QTranslator>
 
+#include <algorithm>
 #include <cstdio>
 
 #include "app/app.h"
+#include "app/print/print_command.h"
 
 namespace {
 
@@ -38,6 +40,20 @@ void quitAfterFirstFrame(QQuickWindow* window, const QElapsedTimer& since)
     });
 }
 
+int refuse(const QString& sentence)
+{
+    std::fprintf(stderr, "%s\n", qPrintable(sentence));
+    return 2;
+}
+
+// Printing needs fonts but no screen, so it runs where there is none.
+void doWithoutScreen(int argc, char** argv)
+{
+    const auto isPrint = [](const char* arg) { return qstrncmp(arg, "--print", 7) == 0; };
+    if (std::any_of(argv + 1, argv + argc, isPrint) && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -50,6 +66,7 @@ int main(int argc, char** argv)
     QSurfaceFormat format = QSurfaceFormat::defaultFormat();
     format.setSamples(4);
     QSurfaceFormat::setDefaultFormat(format);
+    doWithoutScreen(argc, argv);
     const QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     QTranslator translator;
@@ -71,7 +88,13 @@ int main(int argc, char** argv)
         QStringLiteral("Take positions from this NMEA log."), QStringLiteral("file"));
     const QCommandLineOption firstFrame(QStringLiteral("time-first-frame"),
         QStringLiteral("Print how long the first frame took and what memory it needed, then quit."));
-    parser.addOptions({store, keys, today, position, firstFrame});
+    const QCommandLineOption print(QStringLiteral("print"),
+        QStringLiteral(
+            "Print the sheet of a scouting walk and quit: its id, or a field's name for its latest walk."),
+        QStringLiteral("walk"));
+    const QCommandLineOption to(
+        QStringLiteral("to"), QStringLiteral("With --print: the PDF to write."), QStringLiteral("file"));
+    parser.addOptions({store, keys, today, position, firstFrame, print, to});
     parser.process(application);
 
     duskrow::app::AppOptions options{.storePath = parser.value(store),
@@ -81,11 +104,17 @@ int main(int argc, char** argv)
         .today = {}};
     if (parser.isSet(today)) {
         const auto day = duskrow::domain::parseDay(parser.value(today).toStdString());
-        if (!day) {
-            std::fprintf(stderr, "%s\n", qPrintable(duskrow::text::sentence(day.error())));
-            return 2;
-        }
+        if (!day) return refuse(duskrow::text::sentence(day.error()));
         options.today = *day;
+    }
+    if (parser.isSet(print)) {
+        if (!parser.isSet(to)) return refuse(QStringLiteral("Say where the sheet goes: --to FILE.pdf."));
+        const auto printed = duskrow::app::printWalk({.storePath = options.storePath,
+            .keyFolder = options.keyFolder,
+            .walk = parser.value(print),
+            .path = parser.value(to),
+            .clock = options.today ? duskrow::app::Clock(*options.today) : duskrow::app::Clock()});
+        return printed ? 0 : refuse(duskrow::text::sentence(printed.error()));
     }
     QDir().mkpath(QFileInfo(options.storePath).absolutePath());
     duskrow::app::App app(options);

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "formats/word_placer.h"
+
 namespace duskrow::formats {
 
 using namespace duskrow::domain;
@@ -64,6 +66,8 @@ private:
             m_picture.primitives.emplace_back(Area{{{x(from), lower(from)}, {x(stops()), lower(stops())},
                                                        {x(stops()), m_plot.bottom}, {x(from), m_plot.bottom}},
                 Ink::Tint1, Fill::Solid, 1});
+        m_placer.keepClearOfCurve({{x(first), upper(first)}, {x(stops()), upper(stops())}});
+        m_placer.keepClearOfCurve({{x(from), lower(from)}, {x(stops()), lower(stops())}});
         m_picture.primitives.emplace_back(
             Line{{{x(first), upper(first)}, {x(stops()), upper(stops())}}, Ink::Band4, 2, false});
         if (from < stops())
@@ -71,18 +75,24 @@ private:
                 Line{{{x(from), lower(from)}, {x(stops()), lower(stops())}}, Ink::Full, 2, true});
     }
 
+    // The unit stands at the end of the axis where the last number leaves room.
     void drawAxes()
     {
         m_picture.primitives.emplace_back(
             Line{{{m_plot.left, m_plot.bottom}, {m_plot.right, m_plot.bottom}}, Ink::Soft, 1, false});
         const double base = m_plot.bottom + m_size + 4;
         const int step = stops() > 10 ? 5 : stops() > 5 ? 2 : 1;
+        double free = m_plot.left;
         for (int stop = step; stop <= stops(); stop += step) {
             const double half = widthOf(std::to_string(stop), m_size) / 2;
             if (x(stop) + half > m_input.width) continue;
             m_picture.primitives.emplace_back(
                 Words{std::to_string(stop), {x(stop), base}, Anchor::Middle, m_size, 400, Ink::Soft, 0});
+            free = x(stop) + half + m_size / 2;
         }
+        if (m_plot.right - widthOf(m_input.stopsLabel, m_size) > free)
+            m_picture.primitives.emplace_back(
+                Words{m_input.stopsLabel, {m_plot.right, base}, Anchor::End, m_size, 400, Ink::Soft, 0});
         m_picture.primitives.emplace_back(Words{std::to_string(topLabel()),
             {m_plot.left - 8, m_plot.top + m_size * 0.8}, Anchor::End, m_size, 400, Ink::Soft, 0});
         m_picture.primitives.emplace_back(
@@ -97,6 +107,7 @@ private:
             if (stop > stops()) break;
             path.points.push_back({x(stop), y(static_cast<double>(m_input.totals[i].value()))});
         }
+        m_placer.keepClearOfCurve(path.points);
         const Point end = path.points.back();
         m_picture.primitives.emplace_back(std::move(path));
         m_picture.primitives.emplace_back(Mark{end, MarkShape::Circle, 11, Ink::Full, false});
@@ -105,19 +116,36 @@ private:
     void drawLabels()
     {
         const auto word = [&](const std::string& text, Point at, Anchor anchor) {
-            if (widthOf(text, m_size) < m_plot.width())
-                m_picture.primitives.emplace_back(Words{text, at, anchor, m_size, 600, Ink::Full, 0});
+            const Words words{text, at, anchor, m_size, 600, Ink::Full, 0};
+            if (widthOf(text, m_size) >= m_plot.width()) return;
+            m_picture.primitives.emplace_back(words);
+            m_placer.keepClearOf(frameOf(words));
         };
-        const double first = std::min(m_input.plan.design.fewest, stops());
-        word(m_input.aboveLabel, {x(first) + 8, m_plot.top + m_size + 4}, Anchor::Start);
+        const double first = x(std::min(m_input.plan.design.fewest, stops()));
+        const double room = m_plot.right - widthOf(m_input.aboveLabel, m_size) - 8;
+        word(m_input.aboveLabel,
+            {std::max(m_plot.left + 10, std::min(first + 8, room)), m_plot.top + m_size + 4}, Anchor::Start);
         word(m_input.belowLabel, {m_plot.right - 8, m_plot.bottom - 8}, Anchor::End);
-        const StopLines& lines = m_input.plan.lines;
-        word(m_input.onLabel, {m_plot.right - 8, y(lines.slope * stops()) + m_size / 2}, Anchor::End);
+        placeBetween();
+    }
+
+    // Between the lines, and clear of them and of the path; left out where there is no such room.
+    void placeBetween()
+    {
+        const WordBlock block{{m_input.onLabel}, m_size, 600, Ink::Full, Anchor::Start, 0, 0};
+        const double left = m_plot.right - 8 - block.width();
+        const double stop = stops() * (left + block.width() / 2 - m_plot.left) / m_plot.width();
+        const Point corner{left, y(m_input.plan.lines.slope * stop) - block.height() / 2};
+        const Frame within{
+            x(std::min(m_input.plan.design.fewest, stops())), m_plot.top, m_plot.right - 2, m_plot.bottom};
+        if (block.width() > within.width() || !m_placer.place(block, {within, corner, m_size * 3})) return;
+        m_picture.primitives.emplace_back(m_placer.words().back());
     }
 
     const StopLinesInput& m_input;
     double m_size;
     Frame m_plot;
+    WordPlacer m_placer; // knows the lines and the path
     Picture m_picture;
 };
 

@@ -100,6 +100,13 @@ ScreenFrame {
             enabled: !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keep()
+        },
+        PlainButton {
+            objectName: "sheet"
+            visible: root.model.isKept
+            text: qsTr("The sheet")
+            Layout.fillWidth: true
+            onClicked: root.opened("sheet", root.model.walk)
         }
     ]
 }
