@@ -160,43 +160,11 @@ QtObject {
         }
     }
 
+    // Each page stands above under its route.
     function page(route: string): Component {
-        switch (route) {
-        case "season":
-            return root.season;
-        case "life":
-            return root.life;
-        case "history":
-            return root.history;
-        case "correct":
-            return root.correct;
-        case "setup":
-            return root.setup;
-        case "visit":
-            return root.visit;
-        case "samples":
-            return root.samples;
-        case "round":
-            return root.round;
-        case "walk":
-            return root.walk;
-        case "frames":
-            return root.frames;
-        case "decide":
-            return root.decide;
-        case "sheet":
-            return root.sheet;
-        case "programme":
-            return root.programme;
-        case "calendar":
-            return root.calendar;
-        case "protocol":
-            return root.protocol;
-        case "settings":
-            return root.settings;
-        default:
-            console.error("no page", route);
-            return null;
-        }
+        if (root.keys.includes(route))
+            return root[route];
+        console.error("no page", route);
+        return null;
     }
 }
