@@ -54,6 +54,31 @@ void doWithoutScreen(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
+int print(const duskrow::app::AppOptions& options, const QString& walk, const QString& path)
+{
+    const auto done = duskrow::app::printWalk({.storePath = options.storePath,
+        .keyFolder = options.keyFolder,
+        .walk = walk,
+        .path = path,
+        .clock = options.today ? duskrow::app::Clock(*options.today) : duskrow::app::Clock()});
+    return done ? 0 : refuse(duskrow::text::sentence(done.error()));
+}
+
+// The screens, until they are closed. sinceStart: to time the first frame and quit; else null.
+int show(const duskrow::app::AppOptions& options, const QElapsedTimer* sinceStart)
+{
+    QDir().mkpath(QFileInfo(options.storePath).absolutePath());
+    duskrow::app::App app(options);
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(&app)}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Duskrow/Shell/Main.qml")));
+    if (engine.rootObjects().isEmpty()) return 1;
+    if (sinceStart)
+        quitAfterFirstFrame(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), *sinceStart);
+    return QGuiApplication::exec();
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -88,13 +113,13 @@ int main(int argc, char** argv)
         QStringLiteral("Take positions from this NMEA log."), QStringLiteral("file"));
     const QCommandLineOption firstFrame(QStringLiteral("time-first-frame"),
         QStringLiteral("Print how long the first frame took and what memory it needed, then quit."));
-    const QCommandLineOption print(QStringLiteral("print"),
+    const QCommandLineOption printed(QStringLiteral("print"),
         QStringLiteral(
             "Print the sheet of a scouting walk and quit: its id, or a field's name for its latest walk."),
         QStringLiteral("walk"));
     const QCommandLineOption to(
         QStringLiteral("to"), QStringLiteral("With --print: the PDF to write."), QStringLiteral("file"));
-    parser.addOptions({store, keys, today, position, firstFrame, print, to});
+    parser.addOptions({store, keys, today, position, firstFrame, printed, to});
     parser.process(application);
 
     duskrow::app::AppOptions options{.storePath = parser.value(store),
@@ -107,23 +132,9 @@ int main(int argc, char** argv)
         if (!day) return refuse(duskrow::text::sentence(day.error()));
         options.today = *day;
     }
-    if (parser.isSet(print)) {
+    if (parser.isSet(printed)) {
         if (!parser.isSet(to)) return refuse(QStringLiteral("Say where the sheet goes: --to FILE.pdf."));
-        const auto printed = duskrow::app::printWalk({.storePath = options.storePath,
-            .keyFolder = options.keyFolder,
-            .walk = parser.value(print),
-            .path = parser.value(to),
-            .clock = options.today ? duskrow::app::Clock(*options.today) : duskrow::app::Clock()});
-        return printed ? 0 : refuse(duskrow::text::sentence(printed.error()));
+        return print(options, parser.value(printed), parser.value(to));
     }
-    QDir().mkpath(QFileInfo(options.storePath).absolutePath());
-    duskrow::app::App app(options);
-    QQmlApplicationEngine engine;
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(&app)}});
-    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Duskrow/Shell/Main.qml")));
-    if (engine.rootObjects().isEmpty()) return 1;
-    if (parser.isSet(firstFrame))
-        quitAfterFirstFrame(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), sinceStart);
-    return QGuiApplication::exec();
+    return show(options, parser.isSet(firstFrame) ? &sinceStart : nullptr);
 }
