@@ -40,10 +40,12 @@ QString larvaeAt(const Finding& finding, std::size_t i, const QLocale& locale)
     return exactDensity(LarvaePerSquareMetre{finding.numbers[i]}, locale);
 }
 
-// Money as it is paid: whole cents.
+// Money as it is paid: whole cents, or none.
 QString cents(double amount, const std::string& unit, const QLocale& locale)
 {
-    return QStringLiteral("%1 %2").arg(locale.toString(amount, 'f', 2), QString::fromStdString(unit));
+    const bool isWhole = std::abs(amount - std::round(amount)) < 0.005;
+    return QStringLiteral("%1 %2").arg(
+        locale.toString(amount, 'f', isWhole ? 0 : 2), QString::fromStdString(unit));
 }
 
 QString moreFrames(double count, const QLocale& locale)

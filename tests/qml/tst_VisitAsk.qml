@@ -119,6 +119,9 @@ VisitStory {
         world.standAt(52.1, -106.6, 5);
         open("visit", trap);
         tryCompare(visit(), "step", "which");
+        // The list is made anew with each reading of the receiver.
+        tryVerify(() => findChild(step(), "near_0") && findChild(step(), "near_1"));
+        settle();
         compare(find("near_0").title, "Slough corner · bertha trap 1");
         compare(find("near_0").dueWords, "here");
         mouseClick(find("near_1"));

@@ -117,9 +117,7 @@ private Q_SLOTS:
         row("few", {1, 0, 2, 0, 0}, "3 larvae after 5 frames: far enough below the threshold to stop.");
         row("many", {14, 9, 22, 11, 17}, "73 larvae after 5 frames: far enough above the threshold to stop.");
         row("the last", Counts(20, 5),
-            "After 20 frames the field is near the threshold. Look again in two or three days, or treat it "
-            "as "
-            "being at the threshold.");
+            "After 20 frames the field is near the threshold. Look again in two or three days.");
     }
 
     void stop()

@@ -113,7 +113,7 @@ private Q_SLOTS:
         };
         row("price", ChangeWhat::PriceAbove, 16.0, "At a price above 16 CAD/bu control would pay.");
         row("cost", ChangeWhat::CostAbove, 24.04, "At a cost above 24.04 CAD/ac control would not pay.");
-        row("frames", ChangeWhat::MoreFrames, 4, "More frames; about so many would settle it: 4.");
+        row("frames", ChangeWhat::MoreFrames, 4, "About 4 more frames would probably settle it.");
         row("season", ChangeWhat::DrySeasonDropped, 20.69,
             "Not called a dry season, the threshold would be 20.7 larvae/m², and control would not pay.");
     }
