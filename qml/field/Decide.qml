@@ -44,7 +44,10 @@ ScreenFrame {
         labels: [qsTr("Why"), qsTr("Money"), qsTr("Timing"), qsTr("Working")]
         chosen: root.shown
         Layout.fillWidth: true
-        onPicked: key => root.shown = key
+        onPicked: key => {
+            root.shown = key;
+            root.scrollToTop(); // the verdict stays in sight
+        }
     }
 
     DecideWhy {
