@@ -40,7 +40,6 @@ public:
     void fill(domain::Decision& decision) const;
     // Money was begun to be said.
     [[nodiscard]] bool hasMoney() const;
-    [[nodiscard]] const QString& divisor() const { return m_divisor; }
 
     [[nodiscard]] QJsonObject entries() const;
     void takeEntries(const QJsonObject& entries);

@@ -154,15 +154,6 @@ QString WalkStartViewModel::stageLine() const
     return tr("This is the time to look.");
 }
 
-QStringList WalkStartViewModel::where() const
-{
-    QStringList sentences;
-    if (!m_protocol) return sentences;
-    for (const Statement& statement : m_protocol->scouting->where)
-        sentences << written(statement.text.in(Session::language()));
-    return sentences;
-}
-
 QString WalkStartViewModel::frameLine() const
 {
     if (!m_protocol) return {};

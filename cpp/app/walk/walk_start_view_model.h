@@ -8,7 +8,7 @@
 
 namespace duskrow::app {
 
-// Begins a scouting walk: which field, at which crop stage, and where and when to look.
+// Begins a scouting walk: which field, and at which crop stage.
 class WalkStartViewModel : public ViewModel {
     Q_OBJECT
     QML_ELEMENT
@@ -25,7 +25,6 @@ class WalkStartViewModel : public ViewModel {
     Q_PROPERTY(QStringList stageKeys READ stageKeys CONSTANT FINAL)
     Q_PROPERTY(QStringList stageNames READ stageNames CONSTANT FINAL)
     Q_PROPERTY(QString stageLine READ stageLine NOTIFY edited FINAL) // whether it is the time to look
-    Q_PROPERTY(QStringList where READ where CONSTANT FINAL) // and when to look, a sentence each
     Q_PROPERTY(QString frameLine READ frameLine CONSTANT FINAL) // "A quarter of a square metre, 50 x 50 cm"
     Q_PROPERTY(bool canBegin READ canBegin NOTIFY edited FINAL)
     Q_PROPERTY(QString goOnWith READ goOnWith NOTIFY edited FINAL) // an open walk in this field; its id
@@ -44,7 +43,6 @@ public:
     [[nodiscard]] QStringList stageKeys() const;
     [[nodiscard]] QStringList stageNames() const;
     [[nodiscard]] QString stageLine() const;
-    [[nodiscard]] QStringList where() const;
     [[nodiscard]] QString frameLine() const;
     [[nodiscard]] bool canBegin() const;
     [[nodiscard]] QString goOnWith() const;
