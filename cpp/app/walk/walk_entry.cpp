@@ -53,6 +53,13 @@ std::int64_t FrameEntry::larvae() const
     return std::accumulate(bySize.begin(), bySize.end(), std::int64_t{0});
 }
 
+bool WalkEntry::isUntouched() const
+{
+    FrameEntry fresh;
+    fresh.bySize.assign(m_now.bySize.size(), 0);
+    return m_undo.empty() && m_now == fresh;
+}
+
 bool WalkEntry::change(const FrameEntry& after)
 {
     if (after == m_now) return false;

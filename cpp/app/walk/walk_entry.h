@@ -30,7 +30,9 @@ public:
 
     [[nodiscard]] const FrameEntry& now() const { return m_now; }
     [[nodiscard]] bool canUndo() const { return !m_undo.empty(); }
-    [[nodiscard]] bool isUntouched() const { return m_undo.empty(); }
+    // Nothing stands in it and nothing was taken back: the undo stack alone forgets the oldest taps of a full
+    // frame.
+    [[nodiscard]] bool isUntouched() const;
 
     // False when nothing changed.
     bool change(const FrameEntry& after);
