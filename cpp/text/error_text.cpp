@@ -129,6 +129,18 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP("ErrorText",
             "An entry in the log cannot be read (%1). It was left as it is; update Duskrow if "
             "others use a newer version.")};
+    case ErrorCode::SegmentUnfinished:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "This file is not finished copying. Wait a little and exchange again.")};
+    case ErrorCode::SegmentMalformed:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it again.")};
+    case ErrorCode::SegmentTooLarge:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "What came in is larger than an exchange allows (%1). It was kept aside; tell the coordinator.")};
+    case ErrorCode::SegmentForged:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "What came in is not signed by the device it names. It was kept aside; tell the coordinator.")};
     case ErrorCode::RecordMissing:
         return {QT_TRANSLATE_NOOP("ErrorText", "This %1 is not in the store. Go back and choose it again."),
             kindFirst};

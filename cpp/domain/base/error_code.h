@@ -40,6 +40,11 @@ enum class ErrorCode {
     // The log
     ChangeMalformed, // {what}
     RecordMissing, // {kind}
+    // The exchange
+    SegmentUnfinished, // {} not all there yet
+    SegmentMalformed, // {what}
+    SegmentTooLarge, // {what}
+    SegmentForged, // {} the signature or the stream does not belong to the key
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}
