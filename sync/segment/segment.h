@@ -15,8 +15,8 @@
 namespace duskrow::sync {
 
 using Hash = std::array<std::uint8_t, 32>;
-using PublicKey = std::array<std::uint8_t, 32>;
-using Signature = std::array<std::uint8_t, 64>;
+using domain::PublicKey;
+using domain::Signature;
 
 inline constexpr std::size_t mostSegmentBytes = std::size_t{2} << 20;
 inline constexpr std::size_t mostPayloadBytes = std::size_t{1} << 20;

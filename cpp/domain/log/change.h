@@ -3,13 +3,10 @@
 
 #include <map>
 
-#include "domain/base/uuid.h"
+#include "domain/base/signing.h"
 #include "domain/records/field.h"
 
 namespace duskrow::domain {
-
-// One installation in one programme: the first 16 bytes of the hash of its public key.
-using StreamId = std::array<std::uint8_t, 16>;
 
 // Names a change: stream and number. Numbers are 1, 2, 3 without gaps.
 struct ChangeRef {
@@ -22,6 +19,8 @@ struct ChangeRef {
 struct FieldSet {
     Value value;
     std::vector<ChangeRef> base; // every version of the field that the author saw
+
+    bool operator==(const FieldSet&) const = default;
 };
 
 // One act on one record.
@@ -35,7 +34,9 @@ struct Change {
     Instant at;
     std::chrono::minutes offset{0};
     std::map<std::string, FieldSet> fields;
-    std::vector<ChangeRef> saw; // all versions seen; written when the change withdraws or settles
+    std::vector<ChangeRef> saw; // all versions seen; written when the change withdraws or rules on a record
+
+    bool operator==(const Change&) const = default;
 };
 
 inline constexpr std::size_t mostChangeBytes = std::size_t{64} * 1024;

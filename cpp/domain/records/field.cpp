@@ -5,6 +5,7 @@
 
 #include "domain/base/utf8.h"
 #include "domain/records/programme.h"
+#include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
@@ -23,7 +24,8 @@ const std::vector<const RecordKind*>& recordKinds()
     static const std::vector<const RecordKind*> kinds{&kindOf<Programme>(), &kindOf<Season>(),
         &kindOf<District>(), &kindOf<ProtocolUse>(), &kindOf<Member>(), &kindOf<Site>(), &kindOf<Trap>(),
         &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>(), &kindOf<Walk>(),
-        &kindOf<Frame>(), &kindOf<Decision>()};
+        &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Device>(), &kindOf<Invitation>(),
+        &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>()};
     return kinds;
 }
 

@@ -68,6 +68,7 @@ const RecordKind& kindOf<Member>()
             table::withdrawn(),
             table::required(table::text("name", &Member::name, Label)),
             table::code("role", &Member::role, roleNames, Label),
+            table::day("until_day", &Member::untilDay, Label),
         }};
     return kind;
 }

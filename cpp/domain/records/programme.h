@@ -41,6 +41,7 @@ inline constexpr std::array<std::string_view, 3> roleNames{"grower", "agronomist
 struct Member : Record {
     std::string name;
     std::optional<Role> role;
+    std::optional<LocalDay> untilDay; // no longer one of us after it
 };
 
 template <>

@@ -113,6 +113,7 @@ const RecordKind& kindOf<Loan>()
             table::withdrawn(),
             table::id("trap", &Loan::trap),
             table::text("borrower", &Loan::borrower, Label),
+            table::id("member", &Loan::member),
             table::day("from_day", &Loan::fromDay, Label),
             table::day("until_day", &Loan::untilDay, Label),
         }};

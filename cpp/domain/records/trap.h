@@ -102,7 +102,8 @@ struct Service : Record {
 // A trap in another person's hands until a day.
 struct Loan : Record {
     Uuid trap;
-    std::string borrower;
+    std::string borrower; // by name
+    Uuid member; // the same, when he is one of the programme: he may then report for it
     std::optional<LocalDay> fromDay;
     std::optional<LocalDay> untilDay;
 };
