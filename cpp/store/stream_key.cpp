@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "store/stream_key.h"
 
-#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <sodium.h>
@@ -29,17 +28,6 @@ StreamKey keyFromSeed(const std::array<std::uint8_t, 32>& seed, std::string toke
 }
 
 } // namespace
-
-StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const Uuid& programme)
-{
-    std::string text = "stream-v1";
-    text.append(reinterpret_cast<const char*>(publicKey.data()), publicKey.size());
-    text.append(reinterpret_cast<const char*>(programme.bytes.data()), programme.bytes.size());
-    const auto hash = hashOf(text);
-    StreamId id;
-    std::copy_n(hash.begin(), id.size(), id.begin());
-    return id;
-}
 
 Result<StreamKey> makeKey(const std::string& folder, const Uuid& programme)
 {

@@ -28,9 +28,6 @@ domain::Result<std::optional<StreamKey>> loadKey(const std::string& folder, cons
 // Errors  KeyUnreadable {path} when it cannot be written; DiskFull
 domain::Result<StreamKey> makeKey(const std::string& folder, const domain::Uuid& programme);
 
-// The stream a public key stands for in a programme.
-domain::StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const domain::Uuid& programme);
-
 // Fresh ids and tokens come from the system's random source.
 domain::Uuid newId(domain::Instant now);
 
