@@ -54,4 +54,9 @@ std::string canonicalJson(const Change& change);
 //         holds a float, a NUL or a number beyond 64 bits, lacks a needed key, or cites itself
 Result<Change> readChange(std::string_view bytes);
 
+// As readChange, and the bytes must be the canonical form: what comes from others is never tidied up.
+//
+// Errors  those of readChange; ChangeMalformed {"form"}
+Result<Change> readCanonicalChange(std::string_view bytes);
+
 } // namespace duskrow::domain
