@@ -134,15 +134,15 @@ DurableFile::DurableFile(DurableFile&&) noexcept = default;
 DurableFile& DurableFile::operator=(DurableFile&&) noexcept = default;
 DurableFile::~DurableFile() = default;
 
-Result<DurableFile> DurableFile::open(const fs::path& path, Access access)
+Result<DurableFile> DurableFile::open(const fs::path& path, Access access, std::string_view mark)
 {
     std::error_code failure;
     if (path.has_parent_path()) fs::create_directories(path.parent_path(), failure);
     if (failure) return refusal(path, failure.value());
     auto draft = std::make_unique<Draft>();
     draft->path = path;
-    draft->fresh = path;
-    draft->fresh += ".new";
+    draft->fresh = path.parent_path() / (std::string(mark) + path.filename().string());
+    if (mark.empty()) draft->fresh += ".new";
     if (const int reason = draft->output.open(draft->fresh, access); reason != 0) {
         draft->isFinished = true; // nothing of ours to remove
         return refusal(path, reason);
@@ -169,9 +169,9 @@ Result<Done> DurableFile::finish()
     return Done{};
 }
 
-Result<Done> writeDurably(const fs::path& path, std::string_view bytes, Access access)
+Result<Done> writeDurably(const fs::path& path, std::string_view bytes, Access access, std::string_view mark)
 {
-    auto file = DurableFile::open(path, access);
+    auto file = DurableFile::open(path, access, mark);
     if (!file) return file.error();
     if (const auto written = file->append(bytes); !written) return written.error();
     return file->finish();

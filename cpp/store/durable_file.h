@@ -15,8 +15,10 @@ enum class Access { Everyone, OwnerOnly };
 // power cut the old content or the new stands there, never a part. What is not finished is removed.
 class DurableFile {
 public:
+    // mark    goes before the name while it is written; empty: ".new" goes behind it
     // Errors  DiskFull, FileUnwritable {path}
-    static domain::Result<DurableFile> open(const std::filesystem::path& path, Access access);
+    static domain::Result<DurableFile> open(
+        const std::filesystem::path& path, Access access, std::string_view mark = {});
 
     DurableFile(DurableFile&&) noexcept;
     DurableFile& operator=(DurableFile&&) noexcept;
@@ -37,6 +39,6 @@ private:
 //
 // Errors  DiskFull, FileUnwritable {path}
 domain::Result<domain::Done> writeDurably(
-    const std::filesystem::path& path, std::string_view bytes, Access access);
+    const std::filesystem::path& path, std::string_view bytes, Access access, std::string_view mark = {});
 
 } // namespace duskrow::store

@@ -130,11 +130,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
             "An entry in the log cannot be read (%1). It was left as it is; update Duskrow if "
             "others use a newer version.")};
     case ErrorCode::SegmentUnfinished:
-        return {QT_TRANSLATE_NOOP("ErrorText",
-            "This file is not finished copying. Wait a little and exchange again.")};
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "This file is not finished copying. Wait a little and exchange again.")};
     case ErrorCode::SegmentMalformed:
         return {QT_TRANSLATE_NOOP("ErrorText",
-            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it again.")};
+            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it "
+            "again.")};
     case ErrorCode::SegmentTooLarge:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "What came in is larger than an exchange allows (%1). It was kept aside; tell the coordinator.")};
@@ -145,6 +146,44 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP("ErrorText",
             "What came in was written by a newer version of Duskrow (%1). It was kept and is passed on; "
             "update Duskrow to use it.")};
+    case ErrorCode::OtherProgramme:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "“%1” belongs to another programme. It was kept aside; open that programme to take it in.")};
+    case ErrorCode::FolderMissing:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The folder “%1” is not there. Plug the stick in or wait until the folder is connected, then "
+            "exchange again. "
+            "Everything is kept on this device.")};
+    case ErrorCode::FolderTooFull:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "There are more files in “%1” than an exchange looks through. Move foreign files out of it.")};
+    case ErrorCode::CarriedNotOurs:
+        return {QT_TRANSLATE_NOOP("ErrorText", "“%1” is not a file that Duskrow wrote. Choose another one.")};
+    case ErrorCode::CarriedCut:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "“%1” stops before its end. All that was whole was taken in; ask for the file again for the "
+            "rest.")};
+    case ErrorCode::HubUnreachable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The hub at %1 does not answer. Everything is kept on this device and goes on its way with the "
+            "next exchange.")};
+    case ErrorCode::HubNotOurs:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "What answers at %1 is not a hub: perhaps a log-in page of the network here. Open a browser "
+            "once, or try "
+            "another network.")};
+    case ErrorCode::HubRefused:
+        return {QT_TRANSLATE_NOOP("ErrorText", "The hub at %1 says: %2. Everything is kept on this device.")};
+    case ErrorCode::NotEnrolled:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "This device is not enrolled at %1, or was ended there. Ask the coordinator for an invitation.")};
+    case ErrorCode::InvitationUnknown:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Nobody knows this code here. Look at the ten characters again, or ask the coordinator for a new "
+            "one.")};
+    case ErrorCode::InvitationPast:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "This invitation was good until %1. Ask the coordinator for a new one.")};
     case ErrorCode::RecordMissing:
         return {QT_TRANSLATE_NOOP("ErrorText", "This %1 is not in the store. Go back and choose it again."),
             kindFirst};

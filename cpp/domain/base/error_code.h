@@ -46,6 +46,17 @@ enum class ErrorCode {
     SegmentTooLarge, // {what}
     SegmentForged, // {} the signature or the stream does not belong to the key
     SegmentNewer, // {ability} signed as it should be, and needs what this version cannot do
+    OtherProgramme, // {where from}
+    FolderMissing, // {path}
+    FolderTooFull, // {path}
+    CarriedNotOurs, // {path}
+    CarriedCut, // {path} it stops before its end
+    HubUnreachable, // {address}
+    HubNotOurs, // {address} what answers there is no hub
+    HubRefused, // {address, what it says}
+    NotEnrolled, // {address}
+    InvitationUnknown, // {}
+    InvitationPast, // {last day}
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}
