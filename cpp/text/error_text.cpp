@@ -130,11 +130,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
             "An entry in the log cannot be read (%1). It was left as it is; update Duskrow if "
             "others use a newer version.")};
     case ErrorCode::SegmentUnfinished:
-        return {QT_TRANSLATE_NOOP("ErrorText",
-            "This file is not finished copying. Wait a little and exchange again.")};
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "This file is not finished copying. Wait a little and exchange again.")};
     case ErrorCode::SegmentMalformed:
         return {QT_TRANSLATE_NOOP("ErrorText",
-            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it again.")};
+            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it "
+            "again.")};
     case ErrorCode::SegmentTooLarge:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "What came in is larger than an exchange allows (%1). It was kept aside; tell the coordinator.")};

@@ -11,7 +11,7 @@ namespace {
 // are a letter, then header and payload, which this hand signs and closes.
 std::string signedByUs(std::string_view bytes)
 {
-    static const KeyPair keys(7);
+    static const Keys keys(7);
     const std::size_t split = bytes.find('\n');
     const std::string_view header = bytes.substr(1, split - 1);
     const std::string_view payload = split == std::string_view::npos ? "" : bytes.substr(split + 1);
