@@ -215,6 +215,8 @@ void ChangeTest::refusesWhatIsMalformed_data()
     row("not JSON", "moths");
     row("a list", "[]");
     row("two values", sampleBytes + "{}");
+    row("more behind a NUL", sampleBytes + "\0 moths"s);
+    row("a NUL behind", sampleBytes + '\0');
     row("a float", valued("37.0"));
     row("a float with an exponent", valued("37e0"));
     row("1e400", valued("1e400"));
@@ -298,6 +300,7 @@ void ChangeTest::onlyOneFormIsCanonical_data()
         QTest::newRow(name) << asBytes(bytes);
     };
     row("a space before", ' ' + sampleBytes);
+    row("a byte order mark", "\xEF\xBB\xBF" + sampleBytes);
     row("a line feed behind", sampleBytes + '\n');
     row("a space within", with(R"("seq":42)", R"("seq": 42)"));
     row("a space in a list", valued("[1, 2]"));

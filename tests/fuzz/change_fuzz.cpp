@@ -11,7 +11,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string_view bytes(reinterpret_cast<const char*>(data), size);
     const auto read = readChange(bytes);
     const auto canonical = readCanonicalChange(bytes);
-    // Another way to say the same: the whole text read and written again by the library alone.
+    // Another way to say the same: the whole text read and written again by the library alone. A NUL ends
+    // what it reads, so a text with one never comes back the same.
     const bool isCanonical = nlohmann::json::accept(bytes)
         && nlohmann::json::parse(bytes).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace)
             == bytes;

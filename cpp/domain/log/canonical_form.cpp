@@ -35,17 +35,17 @@ std::optional<char> controlOf(std::string_view digits)
 // letter is not written in the one way.
 bool passString(std::string_view text, std::size_t& at)
 {
-    while (text[at] != '"') {
+    while (at < text.size() && text[at] != '"') {
         if (text[at++] != '\\') continue;
+        if (at == text.size()) return false;
         const char letter = text[at++];
         if (letter == 'u') {
-            if (!controlOf(text.substr(at, 4))) return false;
+            if (text.size() - at < 4 || !controlOf(text.substr(at, 4))) return false;
             at += 4;
         } else if (shortEscapes.find(letter) == std::string_view::npos)
             return false; // an escaped slash
     }
-    ++at;
-    return true;
+    return at++ < text.size();
 }
 
 // What a string that was passed says.
@@ -76,6 +76,7 @@ bool comesAfter(std::string_view key, std::string_view before)
 
 bool isCanonicalForm(std::string_view text)
 {
+    if (text.starts_with("\xEF\xBB\xBF")) return false; // the library passes over this mark
     std::array<Level, deepest> levels;
     std::size_t depth = 0;
     bool isKeyNext = false;
@@ -95,10 +96,11 @@ bool isCanonicalForm(std::string_view text)
             break;
         case '}':
         case ']':
-            --depth;
+            if (depth-- == 0) return false;
             isKeyNext = false;
             break;
         case ',':
+            if (depth == 0) return false;
             isKeyNext = levels[depth - 1].isObject;
             break;
         case '-':
