@@ -148,8 +148,9 @@ private Q_SLOTS:
         const auto read = readCanonicalChange(sampleBytes);
         QVERIFY(read.has_value());
         QCOMPARE(canonicalJson(*read), sampleBytes);
-        for (const std::string& value : {R"("\\\"\b\f\n\r\t\u0001\u001f/")"s, "\"\x7F\xF0\x9F\x8C\xBE\""s,
-                 R"({"":[],"\u0001":0,"a":{}})"s, "-9223372036854775808"s})
+        for (const std::string& value :
+            {"\"\\\\\\\"\\b\\f\\n\\r\\t\\u0001\\u001f/\""s, "\"\x7F\xF0\x9F\x8C\xBE\""s,
+                "{\"\":[],\"\\u0001\":0,\"\\\"\":1,\"a\":{}}"s, "-9223372036854775808"s})
             QVERIFY2(readCanonicalChange(valued(value)).has_value(), value.c_str());
     }
 
@@ -214,6 +215,8 @@ void ChangeTest::refusesWhatIsMalformed_data()
     row("not JSON", "moths");
     row("a list", "[]");
     row("two values", sampleBytes + "{}");
+    row("more behind a NUL", sampleBytes + "\0 moths"s);
+    row("a NUL behind", sampleBytes + '\0');
     row("a float", valued("37.0"));
     row("a float with an exponent", valued("37e0"));
     row("1e400", valued("1e400"));
@@ -297,6 +300,7 @@ void ChangeTest::onlyOneFormIsCanonical_data()
         QTest::newRow(name) << asBytes(bytes);
     };
     row("a space before", ' ' + sampleBytes);
+    row("a byte order mark", "\xEF\xBB\xBF" + sampleBytes);
     row("a line feed behind", sampleBytes + '\n');
     row("a space within", with(R"("seq":42)", R"("seq": 42)"));
     row("a space in a list", valued("[1, 2]"));

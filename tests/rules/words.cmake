@@ -14,7 +14,7 @@ if(found)
 endif()
 
 execute_process(
-  COMMAND ${CODESPELL} --skip ./build,./.git,./assets/protocols/*.json,*.svg,*.png,*.csv,*.ts --ignore-words ${CMAKE_CURRENT_LIST_DIR}/words.txt .
+  COMMAND ${CODESPELL} --skip ./build,./.git,./assets/protocols/*.json,./tests/fuzz/corpus,*.svg,*.png,*.csv,*.ts --ignore-words ${CMAKE_CURRENT_LIST_DIR}/words.txt .
   WORKING_DIRECTORY ${ROOT} RESULT_VARIABLE result OUTPUT_VARIABLE found)
 if(NOT result EQUAL 0)
   message(SEND_ERROR "Misspelled, or to be added to tests/rules/words.txt:\n${found}")

@@ -103,7 +103,7 @@ void SegmentHostileTest::headersThatLie_data()
     const auto row = [](const char* name, const std::string& bytes, const char* wanted) {
         QTest::newRow(name) << asBytes(bytes) << QString::fromUtf8(wanted);
     };
-    const KeyPair stranger(8);
+    const Keys stranger(8);
     const std::string streamOfStranger = formatHex(streamOf(stranger.open, scene.programme));
     row("an unknown key", lying({{"zeta", {1, 2}}}), "ok");
     row("an ability nobody has", lying({{"needs", {"sealed-letters"}}}), "newer sealed-letters");

@@ -22,11 +22,11 @@ inline domain::Uuid uuidOf(std::uint64_t number)
     return id;
 }
 
-struct KeyPair {
+struct Keys {
     sync::PublicKey open{};
     std::array<std::uint8_t, 64> secret{};
 
-    explicit KeyPair(std::uint8_t seed)
+    explicit Keys(std::uint8_t seed)
     {
         const std::array<std::uint8_t, 32> bytes{seed};
         crypto_sign_seed_keypair(open.data(), secret.data(), bytes.data());
@@ -45,7 +45,7 @@ struct KeyPair {
 };
 
 struct Scene {
-    KeyPair keys{7};
+    Keys keys{7};
     domain::Uuid programme = uuidOf(1);
     domain::StreamId stream = domain::streamOf(keys.open, programme);
 
@@ -116,7 +116,7 @@ inline std::string joined(
 
 // A segment whose author signs anything.
 inline std::string forged(
-    const KeyPair& keys, const std::string& header, const std::string& payload, char form = 0)
+    const Keys& keys, const std::string& header, const std::string& payload, char form = 0)
 {
     return joined(header, form, payload, keys.sign("DSEG1-signed" + header));
 }

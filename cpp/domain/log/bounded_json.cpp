@@ -87,6 +87,8 @@ private:
 
 std::optional<json> parseBounded(std::string_view text, std::size_t depth, Numbers numbers)
 {
+    // The library takes a NUL for the end, and would not look at what stands behind it.
+    if (text.find('\0') != std::string_view::npos) return std::nullopt;
     Builder builder(depth, numbers);
     if (!json::sax_parse(text, &builder)) return std::nullopt;
     return builder.take();

@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "domain/log/bounded_json.h"
+#include "domain/log/canonical_form.h"
 #include "domain/log/value_json.h"
 
 namespace duskrow::domain {
@@ -115,7 +116,7 @@ Result<Change> read(std::string_view bytes, Form form)
     if (bytes.size() > mostChangeBytes) return malformed("size");
     const auto object = parseBounded(bytes, deepest, Numbers::WholeOnly);
     if (!object || !object->is_object()) return malformed("JSON");
-    if (form == Form::Canonical && canonicalText(*object) != bytes) return malformed("form");
+    if (form == Form::Canonical && !isCanonicalForm(bytes)) return malformed("form");
     Change change;
     if (const auto head = readHead(*object, change); !head) return head.error();
     if (const auto fields = readFields(*object, change); !fields) return fields.error();
