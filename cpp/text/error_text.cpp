@@ -174,6 +174,10 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
             "another network.")};
     case ErrorCode::HubRefused:
         return {QT_TRANSLATE_NOOP("ErrorText", "The hub at %1 says: %2. Everything is kept on this device.")};
+    case ErrorCode::HubKeptAside:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The hub at %1 kept entries aside (%2). They are safe there and here; the coordinator can let "
+            "them in.")};
     case ErrorCode::NotEnrolled:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "This device is not enrolled at %1, or was ended there. Ask the coordinator for an invitation.")};

@@ -54,6 +54,7 @@ enum class ErrorCode {
     HubUnreachable, // {address}
     HubNotOurs, // {address} what answers there is no hub
     HubRefused, // {address, what it says}
+    HubKeptAside, // {address, reason}
     NotEnrolled, // {address}
     InvitationUnknown, // {}
     InvitationPast, // {last day}
