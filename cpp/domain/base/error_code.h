@@ -34,6 +34,7 @@ enum class ErrorCode {
     StoreBusy, // {path} another program writes to it
     StoreReadOnly, // {path}
     StoreExists, // {path}
+    StoreUnreachable, // {where} a database over the network
     DiskFull, // {path}
     DiskFailed, // {path}
     KeyUnreadable, // {path}
