@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "store/stream_key.h"
 
-#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <sodium.h>

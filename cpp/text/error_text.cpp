@@ -141,6 +141,10 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::SegmentForged:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "What came in is not signed by the device it names. It was kept aside; tell the coordinator.")};
+    case ErrorCode::SegmentNewer:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "What came in was written by a newer version of Duskrow (%1). It was kept and is passed on; "
+            "update Duskrow to use it.")};
     case ErrorCode::RecordMissing:
         return {QT_TRANSLATE_NOOP("ErrorText", "This %1 is not in the store. Go back and choose it again."),
             kindFirst};

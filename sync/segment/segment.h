@@ -71,9 +71,10 @@ struct Segment {
 //         of the key
 domain::Result<SegmentHead> readHead(std::string_view bytes);
 
-// The second half: signature, unpacking within bounds, leaf hashes, every change.
+// The second half: signature, abilities needed, unpacking within bounds, leaf hashes, every change.
 //
-// Errors  SegmentForged {}; SegmentMalformed {what}; SegmentTooLarge {what}
+// Errors  SegmentForged {}; SegmentNewer {ability}: keep it and pass it on; SegmentMalformed {what};
+//         SegmentTooLarge {what}
 domain::Result<Segment> openSegment(SegmentHead head);
 
 // The bytes of a segment, put together again from its parts.
@@ -95,7 +96,8 @@ struct Sealing {
 // hold the bytes of consecutive changes of one stream; there is at least one. Sealing the same again gives
 // the same id.
 //
-// Errors  SegmentMalformed {what} when a line is no change of this stream, or numbers have a gap
+// Errors  SegmentMalformed {what} when a line is no change of this stream, or numbers have a gap;
+//         SegmentTooLarge {"cites"} when the first change alone cites more streams than a header holds
 domain::Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lines, const Sign& sign);
 
 // The form for a reader who may see only some of the changes.

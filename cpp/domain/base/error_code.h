@@ -46,6 +46,7 @@ enum class ErrorCode {
     SegmentMalformed, // {what}
     SegmentTooLarge, // {what}
     SegmentForged, // {} the signature or the stream does not belong to the key
+    SegmentNewer, // {ability} signed as it should be, and needs what this version cannot do
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "domain/log/change.h"
 
+#include <algorithm>
 #include <charconv>
 
 #include "domain/log/bounded_json.h"
@@ -107,7 +108,33 @@ Result<Done> readHead(const json& object, Change& change)
     return Done{};
 }
 
+enum class Form { Any, Canonical };
+
+Result<Change> read(std::string_view bytes, Form form)
+{
+    if (bytes.size() > mostChangeBytes) return malformed("size");
+    const auto object = parseBounded(bytes, deepest, Numbers::WholeOnly);
+    if (!object || !object->is_object()) return malformed("JSON");
+    if (form == Form::Canonical && canonicalText(*object) != bytes) return malformed("form");
+    Change change;
+    if (const auto head = readHead(*object, change); !head) return head.error();
+    if (const auto fields = readFields(*object, change); !fields) return fields.error();
+    if (!readRefs(*object, "saw", change.ref, change.saw)) return malformed("saw");
+    return change;
+}
+
 } // namespace
+
+StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const Uuid& programme)
+{
+    std::string text = "stream-v1";
+    text.append(reinterpret_cast<const char*>(publicKey.data()), publicKey.size());
+    text.append(reinterpret_cast<const char*>(programme.bytes.data()), programme.bytes.size());
+    const auto hash = hashOf(text);
+    StreamId id;
+    std::copy_n(hash.begin(), id.size(), id.begin());
+    return id;
+}
 
 std::string formatRef(const ChangeRef& ref)
 {
@@ -151,14 +178,12 @@ std::string canonicalJson(const Change& change)
 
 Result<Change> readChange(std::string_view bytes)
 {
-    if (bytes.size() > mostChangeBytes) return malformed("size");
-    const auto object = parseBounded(bytes, deepest, Numbers::WholeOnly);
-    if (!object || !object->is_object()) return malformed("JSON");
-    Change change;
-    if (const auto head = readHead(*object, change); !head) return head.error();
-    if (const auto fields = readFields(*object, change); !fields) return fields.error();
-    if (!readRefs(*object, "saw", change.ref, change.saw)) return malformed("saw");
-    return change;
+    return read(bytes, Form::Any);
+}
+
+Result<Change> readCanonicalChange(std::string_view bytes)
+{
+    return read(bytes, Form::Canonical);
 }
 
 } // namespace duskrow::domain

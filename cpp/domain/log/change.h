@@ -41,6 +41,9 @@ struct Change {
 
 inline constexpr std::size_t mostChangeBytes = std::size_t{64} * 1024;
 
+// The stream that a public key (Ed25519) stands for in a programme.
+StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const Uuid& programme);
+
 // "<stream in hex>.<number>"
 std::string formatRef(const ChangeRef& ref);
 std::optional<ChangeRef> parseRef(std::string_view text);
@@ -53,5 +56,10 @@ std::string canonicalJson(const Change& change);
 // Errors  ChangeMalformed {what} when it is no JSON, repeats a key, is deeper than 16, larger than 64 KiB,
 //         holds a float, a NUL or a number beyond 64 bits, lacks a needed key, or cites itself
 Result<Change> readChange(std::string_view bytes);
+
+// As readChange, and the bytes must be the canonical form: what comes from others is never tidied up.
+//
+// Errors  those of readChange; ChangeMalformed {"form"}
+Result<Change> readCanonicalChange(std::string_view bytes);
 
 } // namespace duskrow::domain
