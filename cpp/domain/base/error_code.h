@@ -35,6 +35,7 @@ enum class ErrorCode {
     StoreReadOnly, // {path}
     StoreExists, // {path}
     StoreUnreachable, // {where} a database over the network
+    NetworkUnusable, // {address} that cannot be listened at
     DiskFull, // {path}
     DiskFailed, // {path}
     KeyUnreadable, // {path}
