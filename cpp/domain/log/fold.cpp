@@ -54,44 +54,99 @@ void pickValues(Folded& folded)
     }
 }
 
+using Ordered = std::vector<const Change*>;
+
 // An edit that the withdrawal did not see brings the record back: nothing a person entered disappears unseen.
-void weighWithdrawal(Folded& folded, const std::map<ChangeRef, const Change*>& changes)
+void weighWithdrawal(Folded& folded, const Ordered& changes)
 {
     const auto found = folded.values.find(std::string(withdrawnField));
     if (found == folded.values.end()) return;
     if (found->second == Value{std::string()}) found->second = Value{}; // no reason at all: it stands
     if (isEmpty(found->second)) return;
     std::set<ChangeRef> seen;
-    for (const Head& head : folded.heads.at(std::string(withdrawnField))) {
-        seen.insert(head.ref);
-        const Change& change = *changes.at(head.ref);
-        seen.insert(change.saw.begin(), change.saw.end());
-    }
+    for (const Head& head : folded.heads.at(std::string(withdrawnField))) seen.insert(head.ref);
+    for (const Change* change : changes)
+        if (seen.contains(change->ref) && change->fields.contains(std::string(withdrawnField)))
+            seen.insert(change->saw.begin(), change->saw.end());
     for (const auto& [field, heads] : folded.heads)
         for (const Head& head : heads)
             if (!seen.contains(head.ref)) folded.broughtBack = true;
     if (folded.broughtBack) found->second = Value{};
 }
 
+// In the order of references, each change once. Two of one reference stand in the order of their bytes.
+Ordered inOrder(std::span<const Change> changes)
+{
+    Ordered ordered;
+    ordered.reserve(changes.size());
+    for (const Change& change : changes) ordered.push_back(&change);
+    const auto before = [](const Change* a, const Change* b) {
+        return a->ref != b->ref ? a->ref < b->ref : *a != *b && canonicalJson(*a) < canonicalJson(*b);
+    };
+    const auto same = [](const Change* a, const Change* b) { return *a == *b; };
+    std::sort(ordered.begin(), ordered.end(), before);
+    ordered.erase(std::unique(ordered.begin(), ordered.end(), same), ordered.end());
+    return ordered;
+}
+
+void keepAside(Folded& folded, Ordered& changes, const Roster& roster)
+{
+    std::vector<Change> copies;
+    for (const Change* change : changes) copies.push_back(*change);
+    const std::vector<Standing> standings = roster.weigh(copies);
+    Ordered counting;
+    for (std::size_t i = 0; i < changes.size(); ++i)
+        if (standings[i] == Standing::Counts)
+            counting.push_back(changes[i]);
+        else
+            folded.aside.emplace_back(changes[i]->ref, standings[i]);
+    changes = std::move(counting);
+}
+
+// Edits of a record that stands wait for a coordinator: by a change that cites them, or a newer word on the
+// record.
+void setProposalsApart(Folded& folded, Ordered& changes, const FoldContext& context)
+{
+    const auto isCoordinators = [&](const Change& change) {
+        return context.roster && context.roster->isCoordinator(change.ref.stream);
+    };
+    std::set<ChangeRef> taken = context.ruling->saw;
+    for (const Change* change : changes)
+        if (isCoordinators(*change))
+            for (const auto& [field, set] : change->fields) taken.insert(set.base.begin(), set.base.end());
+    Ordered counting;
+    for (const Change* change : changes) {
+        if (!context.ruling->saw.contains(change->ref)) folded.isRulingStale = true;
+        if (isCoordinators(*change) || taken.contains(change->ref))
+            counting.push_back(change);
+        else
+            folded.proposals.push_back(change->ref);
+    }
+    changes = std::move(counting);
+}
+
 } // namespace
 
-Folded fold(std::span<const Change> changes)
+Folded fold(std::span<const Change> changes, const FoldContext& context)
 {
-    std::map<ChangeRef, const Change*> ordered;
-    for (const Change& change : changes) ordered.emplace(change.ref, &change);
-
+    Ordered ordered = inOrder(changes);
     Folded folded;
-    folded.kind = ordered.begin()->second->kind;
-    folded.record = ordered.begin()->second->record;
+    folded.kind = ordered.front()->kind;
+    folded.record = ordered.front()->record;
+    if (context.roster && !context.roster->isAlone()) keepAside(folded, ordered, *context.roster);
+    if (context.ruling) setProposalsApart(folded, ordered, context);
+    folded.isThere = !ordered.empty();
+    if (!folded.isThere) return folded;
+    folded.kind = ordered.front()->kind;
 
     std::map<std::string, std::set<ChangeRef>> cited;
-    for (const auto& [ref, change] : ordered) {
+    for (const Change* change : ordered) {
         for (const auto& [field, set] : change->fields) cited[field].insert(set.base.begin(), set.base.end());
         if (folded.site.isNil()) folded.site = change->site;
     }
-    for (const auto& [ref, change] : ordered)
+    for (const Change* change : ordered)
         for (const auto& [field, set] : change->fields)
-            if (!cited[field].contains(ref)) folded.heads[field].push_back({ref, set.value});
+            if (!cited[field].contains(change->ref)) folded.heads[field].push_back({change->ref, set.value});
 
     pickValues(folded);
     weighWithdrawal(folded, ordered);

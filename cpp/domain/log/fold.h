@@ -4,6 +4,7 @@
 #include <span>
 
 #include "domain/log/change.h"
+#include "domain/roster/roster.h"
 
 namespace duskrow::domain {
 
@@ -28,6 +29,21 @@ struct Folded {
     std::map<std::string, Value> values; // one value a field: the head, or the provisional pick
     std::vector<Difference> differences; // of measured fields only
     bool broughtBack = false; // withdrawn by one who had not seen an edit that still stands
+    std::vector<std::pair<ChangeRef, Standing>> aside; // what the roster does not let count
+    std::vector<ChangeRef> proposals; // edits by others of a record that stands
+    bool isRulingStale = false; // the record was changed since the coordinator said that it stands
+    bool isThere = true; // false when no change of it counts
+};
+
+// A coordinator's word that a record stands, as folded from its own changes.
+struct RulingSeen {
+    std::set<ChangeRef> saw;
+};
+
+// What folding one record depends on besides its own changes. Nothing of it: everything counts.
+struct FoldContext {
+    const Roster* roster = nullptr;
+    const RulingSeen* ruling = nullptr;
 };
 
 // Folds the changes of one record.
@@ -35,8 +51,10 @@ struct Folded {
 // heads(field) = the changes that set it, less those that another change cites as its base. This is a pure
 // function of the set of changes: order, repetition and batches cannot matter, and clocks order nothing.
 //
-// changes  all of one record, in any order, repeats allowed; at least one; one reference names one change
-Folded fold(std::span<const Change> changes);
+// changes  all of one record, in any order, repeats allowed; at least one. Two changes under one reference (a
+// forked
+//          stream) both count
+Folded fold(std::span<const Change> changes, const FoldContext& context = {});
 
 // The versions a person sees when looking at a record now: what a new change must cite.
 std::vector<ChangeRef> baseOf(const Folded& folded, const std::string& field);

@@ -36,7 +36,8 @@ struct Assignment : Record {
 enum class Says { Stands, Open };
 inline constexpr std::array<std::string_view, 2> saysNames{"stands", "open"};
 
-// A coordinator's word on a record. Its id comes from the record's. `saw` of its change lists what it is about.
+// A coordinator's word on a record. Its id comes from the record's. `saw` of its change lists what it is
+// about.
 struct Ruling : Record {
     Uuid subject; // the record
     std::optional<Says> says;

@@ -10,7 +10,8 @@
 
 namespace duskrow::domain {
 
-// How a change stands with the roster. Everything but Counts is kept aside: stored, passed on, listed, left out.
+// How a change stands with the roster. Everything but Counts is kept aside: stored, passed on, listed, left
+// out.
 enum class Standing {
     Counts,
     NotEnrolled, // its stream is no device of the programme
