@@ -48,6 +48,8 @@ enum class ErrorCode {
     SegmentTooLarge, // {what}
     SegmentForged, // {} the signature or the stream does not belong to the key
     SegmentNewer, // {ability} signed as it should be, and needs what this version cannot do
+    CodeUnreadable, // {what was typed} as an invitation
+    NotEnoughMemory, // {}
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}

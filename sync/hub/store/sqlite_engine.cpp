@@ -6,6 +6,7 @@
 #include <future>
 #include <iterator>
 #include <mutex>
+#include <sqlite3.h>
 #include <thread>
 
 #include "hub_migrations.gen.h"
