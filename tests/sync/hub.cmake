@@ -16,3 +16,10 @@ add_test(NAME hub_sqlite COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/hub_suite ${hub_fil
 add_test(NAME hub_postgres COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/with_postgres
   ${CMAKE_CURRENT_SOURCE_DIR}/hub_suite ${hub_files})
 set_tests_properties(hub_sqlite hub_postgres PROPERTIES FAIL_REGULAR_EXPRESSION "QWARN")
+
+# Real processes, driven by a client that was written from FORMAT.md alone.
+set(process_test /usr/bin/python3 ${CMAKE_CURRENT_SOURCE_DIR}/hub_process_test.py $<TARGET_FILE:duskrow-hub>)
+add_custom_target(hub_process_sqlite DEPENDS duskrow-hub)
+add_custom_target(hub_process_postgres DEPENDS duskrow-hub)
+add_test(NAME hub_process_sqlite COMMAND ${process_test})
+add_test(NAME hub_process_postgres COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/with_postgres ${process_test})

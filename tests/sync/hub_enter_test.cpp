@@ -61,7 +61,7 @@ private Q_SLOTS:
             return scene.ask(Method::Get, "/v1/invitations/" + formatHex(key));
         };
         const json founding = json::parse(asked(scene.foundingCode.key).body);
-        QCOMPARE(founding, (json{{"founding", true}, {"invitation", ""}, {"name", "District"}, {"programme", ""}, {"root", ""}}));
+        QCOMPARE(shown(founding), shown((json{{"founding", true}, {"invitation", ""}, {"name", "District"}, {"programme", ""}, {"root", ""}})));
 
         Phone founder = scene.founded();
         const KeyPair code(77);
@@ -69,9 +69,8 @@ private Q_SLOTS:
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
         const Response answer = asked(code.key);
         QCOMPARE(answer.status, 200);
-        QCOMPARE(json::parse(answer.body),
-            (json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))}, {"name", "District"},
-                {"programme", formatUuid(scene.programme)}, {"root", formatHex(founder.stream)}}));
+        QCOMPARE(shown(json::parse(answer.body)), shown((json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))}, {"name", "District"},
+                {"programme", formatUuid(scene.programme)}, {"root", formatHex(founder.stream)}})));
         QCOMPARE(asked(KeyPair(78).key).status, 404);
         QCOMPARE(scene.ask(Method::Get, "/v1/invitations/x").status, 404);
 
@@ -138,7 +137,7 @@ private Q_SLOTS:
         QCOMPARE(scene.join(elsewhere.seal()).status, 400);
         QCOMPARE(scene.ask(Method::Post, scene.path() + "/join", "DSEG1\nxx", {}, {{"content-type", "application/octet-stream"}}).status, 400);
         QCOMPARE(scene.ask(Method::Post, scene.path() + "/join", "x").status, 415);
-        QCOMPARE(json::parse(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token).body), json::array());
+        QCOMPARE(shown(json::parse(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token).body)), shown(json::array()));
     }
 
     void tokensTakeASignature()
@@ -244,9 +243,9 @@ private Q_SLOTS:
             QVERIFY(line.find(formatHex(scene.foundingCode.key)) == std::string::npos);
         }
         const json last = json::parse(scene.log.back());
-        QCOMPARE(last["call"], json("state"));
-        QCOMPARE(last["stream"], json(formatHex(founder.stream)));
-        QCOMPARE(last["status"], json(200));
+        QCOMPARE(shown(last["call"]), shown(json("state")));
+        QCOMPARE(shown(last["stream"]), shown(json(formatHex(founder.stream))));
+        QCOMPARE(shown(last["status"]), shown(json(200)));
     }
 };
 

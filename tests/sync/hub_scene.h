@@ -19,6 +19,11 @@ using duskrow::hub::Request;
 using duskrow::hub::Response;
 using nlohmann::json;
 
+inline QByteArray shown(const json& value)
+{
+    return QByteArray::fromStdString(value.dump());
+}
+
 // A file, or a database of its own when DUSKROW_POSTGRES names a server.
 class StorePlace {
 public:

@@ -125,17 +125,6 @@ Result<Change> read(std::string_view bytes, Form form)
 
 } // namespace
 
-StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const Uuid& programme)
-{
-    std::string text = "stream-v1";
-    text.append(reinterpret_cast<const char*>(publicKey.data()), publicKey.size());
-    text.append(reinterpret_cast<const char*>(programme.bytes.data()), programme.bytes.size());
-    const auto hash = hashOf(text);
-    StreamId id;
-    std::copy_n(hash.begin(), id.size(), id.begin());
-    return id;
-}
-
 std::string formatRef(const ChangeRef& ref)
 {
     return formatHex(ref.stream) + '.' + std::to_string(ref.seq);
