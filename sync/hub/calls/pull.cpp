@@ -8,7 +8,6 @@ namespace duskrow::hub {
 namespace {
 
 constexpr std::int64_t usualPage = std::int64_t{1} << 20;
-constexpr std::int64_t smallestPage = std::int64_t{64} << 10;
 constexpr std::int64_t largestPage = std::int64_t{4} << 20;
 
 // What a stream may read of a segment, in the form it travels in.
@@ -69,7 +68,7 @@ Response pull(Hub& hub, Call& call)
     const auto after = valueOf("after", 0);
     const auto most = valueOf("most", usualPage);
     if (!after || !most) return refusal(400, "query", "after and most are whole numbers.");
-    const auto stored = hub.store.page(call.programme, *after, std::clamp(*most, smallestPage, largestPage));
+    const auto stored = hub.store.page(call.programme, *after, std::clamp(*most, std::int64_t{1}, largestPage));
     if (!stored) return storeFailed(stored.error());
 
     Response response;
