@@ -114,13 +114,14 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "There is already a file at %1. It was left as it is. Choose another name.")};
     case ErrorCode::StoreUnreachable:
-        return {QT_TRANSLATE_NOOP(
-            "ErrorText", "The database at %1 does not answer. See that it runs and that its address is right.")};
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The database at %1 does not answer. See that it runs and that its address is right.")};
     case ErrorCode::CodeUnreadable:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "“%1” is no invitation. It has ten letters and digits, such as 7K3QM-2XV9A.")};
     case ErrorCode::NotEnoughMemory:
-        return {QT_TRANSLATE_NOOP("ErrorText", "There is too little memory. Close other programs and try again.")};
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "There is too little memory. Close other programs and try again.")};
     case ErrorCode::NetworkUnusable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "Nobody can be served at %1. Another program may use it, or it is no address of this computer.")};
@@ -141,11 +142,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
             "An entry in the log cannot be read (%1). It was left as it is; update Duskrow if "
             "others use a newer version.")};
     case ErrorCode::SegmentUnfinished:
-        return {QT_TRANSLATE_NOOP("ErrorText",
-            "This file is not finished copying. Wait a little and exchange again.")};
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "This file is not finished copying. Wait a little and exchange again.")};
     case ErrorCode::SegmentMalformed:
         return {QT_TRANSLATE_NOOP("ErrorText",
-            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it again.")};
+            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it "
+            "again.")};
     case ErrorCode::SegmentTooLarge:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "What came in is larger than an exchange allows (%1). It was kept aside; tell the coordinator.")};

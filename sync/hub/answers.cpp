@@ -26,8 +26,8 @@ Response storeFailed(const domain::Error& error)
 {
     // What the database said stays in the log.
     const bool isFull = error.code == domain::ErrorCode::DiskFull;
-    return later(503, isFull ? "full" : "store", isFull ? "The hub has no room left." : "The hub's store does not answer.",
-        isFull ? 300 : 10);
+    return later(503, isFull ? "full" : "store",
+        isFull ? "The hub has no room left." : "The hub's store does not answer.", isFull ? 300 : 10);
 }
 
 } // namespace duskrow::hub

@@ -61,7 +61,8 @@ Response getPhotograph(Hub& hub, Call& call);
 Response putPhotograph(Hub& hub, Call& call);
 
 // A body that is one JSON object of texts with exactly these keys; nothing otherwise.
-std::optional<std::map<std::string, std::string>> textsOf(const std::string& body, const std::vector<std::string>& keys);
+std::optional<std::map<std::string, std::string>> textsOf(
+    const std::string& body, const std::vector<std::string>& keys);
 
 // Hex of exactly this length.
 template <std::size_t size>

@@ -5,13 +5,13 @@
 
 namespace duskrow::hub {
 
-HttpBudget::HttpBudget(std::size_t connections, std::size_t connectionsOfOne, std::size_t bytes) :
-    m_mostConnections(connections), m_mostOfOne(connectionsOfOne), m_mostBytes(bytes)
+HttpBudget::HttpBudget(std::size_t connections, std::size_t connectionsOfOne, std::size_t bytes)
+    : m_mostConnections(connections), m_mostOfOne(connectionsOfOne), m_mostBytes(bytes)
 {
 }
 
-HttpBudget::Place::Place(Place&& other) noexcept :
-    m_budget(std::exchange(other.m_budget, nullptr)), m_address(std::move(other.m_address))
+HttpBudget::Place::Place(Place&& other) noexcept
+    : m_budget(std::exchange(other.m_budget, nullptr)), m_address(std::move(other.m_address))
 {
 }
 
@@ -20,16 +20,14 @@ HttpBudget::Place::~Place()
     if (m_budget != nullptr) m_budget->leave(m_address);
 }
 
-HttpBudget::Bytes::Bytes(HttpBudget* budget, std::string address, std::size_t bytes, Of of) :
-    m_budget(budget), m_address(std::move(address)), m_bytes(bytes), m_of(of)
+HttpBudget::Bytes::Bytes(HttpBudget* budget, std::string address, std::size_t bytes, Of of)
+    : m_budget(budget), m_address(std::move(address)), m_bytes(bytes), m_of(of)
 {
 }
 
-HttpBudget::Bytes::Bytes(Bytes&& other) noexcept :
-    m_budget(std::exchange(other.m_budget, nullptr)),
-    m_address(std::move(other.m_address)),
-    m_bytes(other.m_bytes),
-    m_of(other.m_of)
+HttpBudget::Bytes::Bytes(Bytes&& other) noexcept
+    : m_budget(std::exchange(other.m_budget, nullptr)), m_address(std::move(other.m_address)),
+      m_bytes(other.m_bytes), m_of(other.m_of)
 {
 }
 

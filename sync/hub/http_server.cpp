@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "sync/hub/http_server.h"
 
-#include <utility> // Asio of Boost 1.81 needs it under C++20 and does not include it
-
 #include <atomic>
 #include <boost/asio/post.hpp>
 #include <boost/asio/ssl.hpp>
@@ -15,6 +13,7 @@
 #include <condition_variable>
 #include <mutex>
 #include <thread>
+#include <utility> // Asio of Boost 1.81 needs it under C++20 and does not include it
 
 #include "sync/hub/http_budget.h"
 
@@ -81,11 +80,9 @@ struct Common {
     asio::thread_pool workers;
     std::atomic<bool> isStopping{false};
 
-    Common(const ListenOptions& chosen, Answerer& toAnswer) :
-        options(chosen),
-        answerer(toAnswer),
-        budget(chosen.connections, chosen.connectionsOfOne, chosen.bodyBytes),
-        workers(chosen.workers)
+    Common(const ListenOptions& chosen, Answerer& toAnswer)
+        : options(chosen), answerer(toAnswer),
+          budget(chosen.connections, chosen.connectionsOfOne, chosen.bodyBytes), workers(chosen.workers)
     {
     }
 };
@@ -103,11 +100,9 @@ public:
 template <typename Stream>
 class Session final : public AnySession, public std::enable_shared_from_this<Session<Stream>> {
 public:
-    Session(Stream stream, Common& common, HttpBudget::Place place) :
-        m_stream(std::move(stream)),
-        m_common(common),
-        m_place(std::move(place)),
-        m_buffer(common.options.headerBytes + 1024)
+    Session(Stream stream, Common& common, HttpBudget::Place place)
+        : m_stream(std::move(stream)), m_common(common), m_place(std::move(place)),
+          m_buffer(common.options.headerBytes + 1024)
     {
     }
 
@@ -115,12 +110,13 @@ public:
     {
         lowest().expires_after(m_common.options.headerTime);
         if constexpr (std::is_same_v<Stream, beast::ssl_stream<beast::tcp_stream>>) {
-            m_stream.async_handshake(asio::ssl::stream_base::server,
-                [self = this->shared_from_this()](const Failure& failure) {
+            m_stream.async_handshake(
+                asio::ssl::stream_base::server, [self = this->shared_from_this()](const Failure& failure) {
                     if (!failure) self->readRequest(false);
                 });
         } else {
-            asio::post(m_stream.get_executor(), [self = this->shared_from_this()] { self->readRequest(false); });
+            asio::post(
+                m_stream.get_executor(), [self = this->shared_from_this()] { self->readRequest(false); });
         }
     }
 
@@ -180,7 +176,9 @@ private:
         const auto length = m_parser->content_length();
         if (length && *length > limit) return answerAndClose(413);
         m_parser->body_limit(limit);
-        const std::size_t needed = length ? static_cast<std::size_t>(*length) : m_parser->chunked() ? limit : 0;
+        const std::size_t needed = length ? static_cast<std::size_t>(*length)
+            : m_parser->chunked()         ? limit
+                                          : 0;
         m_body = m_common.budget.reserve(m_place, needed);
         if (!m_body) return answerAndClose(503);
         m_began = Clock::now();
@@ -227,8 +225,8 @@ private:
             request.headers[std::move(name)] = std::string(field.value());
         }
         request.body = std::move(message.body());
-        asio::post(m_common.workers,
-            [self = this->shared_from_this(), request = std::move(request)]() mutable {
+        asio::post(
+            m_common.workers, [self = this->shared_from_this(), request = std::move(request)]() mutable {
                 Response response;
                 try {
                     response = self->m_common.answerer.answer(request);
@@ -291,8 +289,8 @@ private:
         allow(m_written);
         auto next = [self = this->shared_from_this()](const Failure& failure, std::size_t bytes) {
             self->m_written += bytes;
-            const bool isDone = self->m_isHead ? self->m_serializer->is_header_done()
-                                               : self->m_serializer->is_done();
+            const bool isDone =
+                self->m_isHead ? self->m_serializer->is_header_done() : self->m_serializer->is_done();
             if (failure) return self->close();
             if (isDone) return self->finish();
             self->write();
@@ -346,8 +344,8 @@ private:
 
 class HttpServer::Inside {
 public:
-    Inside(const ListenOptions& options, Answerer& answerer) :
-        m_common(options, answerer), m_acceptor(asio::make_strand(m_io)), m_pause(m_acceptor.get_executor())
+    Inside(const ListenOptions& options, Answerer& answerer)
+        : m_common(options, answerer), m_acceptor(asio::make_strand(m_io)), m_pause(m_acceptor.get_executor())
     {
     }
 
@@ -357,7 +355,8 @@ public:
         if (!options.certificate.empty()) {
             auto& context = m_tls.emplace(asio::ssl::context::tls_server);
             context.set_options(asio::ssl::context::default_workarounds | asio::ssl::context::no_sslv2
-                | asio::ssl::context::no_sslv3 | asio::ssl::context::no_tlsv1 | asio::ssl::context::no_tlsv1_1);
+                | asio::ssl::context::no_sslv3 | asio::ssl::context::no_tlsv1
+                | asio::ssl::context::no_tlsv1_1);
             Failure failure;
             context.use_certificate_chain_file(options.certificate, failure);
             if (failure) return Error{ErrorCode::FileUnreadable, {options.certificate}, failure.message()};
@@ -444,7 +443,9 @@ public:
     std::uint16_t m_port = 0;
 };
 
-HttpServer::HttpServer(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) { }
+HttpServer::HttpServer(std::unique_ptr<Inside> inside) : m_inside(std::move(inside))
+{
+}
 
 HttpServer::~HttpServer()
 {

@@ -29,8 +29,10 @@ class HttpServer {
 public:
     // Listens at once.
     //
-    // Errors  NetworkUnusable {address} when it cannot listen there; FileUnreadable {path} for certificate or key
-    static domain::Result<std::unique_ptr<HttpServer>> start(const ListenOptions& options, Answerer& answerer);
+    // Errors  NetworkUnusable {address} when it cannot listen there; FileUnreadable {path} for certificate or
+    // key
+    static domain::Result<std::unique_ptr<HttpServer>> start(
+        const ListenOptions& options, Answerer& answerer);
 
     HttpServer(const HttpServer&) = delete;
     HttpServer& operator=(const HttpServer&) = delete;

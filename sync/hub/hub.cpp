@@ -23,7 +23,8 @@ std::map<std::string, std::string> queryOf(const std::string& target)
 {
     std::map<std::string, std::string> query;
     const auto mark = target.find('?');
-    std::string_view rest = mark == std::string::npos ? std::string_view() : std::string_view(target).substr(mark + 1);
+    std::string_view rest =
+        mark == std::string::npos ? std::string_view() : std::string_view(target).substr(mark + 1);
     while (!rest.empty()) {
         const auto end = std::min(rest.find('&'), rest.size());
         const std::string_view pair = rest.substr(0, end);
@@ -53,7 +54,8 @@ std::optional<Response> authorise(Hub& hub, Call& call)
 {
     const auto unknown = [] { return refusal(401, "token", "The token is not valid, or not any more."); };
     const std::string sent = call.request.header("authorization");
-    const auto token = sent.starts_with("Bearer ") ? hexOf<32>(std::string_view(sent).substr(7)) : std::nullopt;
+    const auto token =
+        sent.starts_with("Bearer ") ? hexOf<32>(std::string_view(sent).substr(7)) : std::nullopt;
     if (!token) return unknown();
     const auto bearer = hub.store.bearerOf(tokenHash(*token));
     if (!bearer) return storeFailed(bearer.error());
@@ -69,7 +71,8 @@ std::optional<Response> authorise(Hub& hub, Call& call)
 std::optional<Response> prepare(Hub& hub, Call& call, const CallRow& row)
 {
     if (row.needs != Needs::Token) {
-        if (const auto wait = hub.ofAddress.secondsToWait(call.address, hub.now()); wait > 0) return tooMany(wait);
+        if (const auto wait = hub.ofAddress.secondsToWait(call.address, hub.now()); wait > 0)
+            return tooMany(wait);
         if (row.needs == Needs::Nothing) return std::nullopt;
     }
     const auto programme = call.parts.empty() ? std::nullopt : domain::parseUuid(call.parts.front());
@@ -98,17 +101,10 @@ Response answerCall(Hub& hub, Call& call, const Found& found)
 
 } // namespace
 
-Hub::Hub(HubStore& toUse, const HubOptions& chosen, Clock clock, LogLine log, std::string held) :
-    store(toUse),
-    options(chosen),
-    now(std::move(clock)),
-    rosters(toUse),
-    ofToken(chosen.token),
-    ofAddress(chosen.address),
-    wrongOfAddress(chosen.wrongOfAddress),
-    wrongOfAll(chosen.wrongOfAll),
-    secret(std::move(held)),
-    m_log(std::move(log))
+Hub::Hub(HubStore& toUse, const HubOptions& chosen, Clock clock, LogLine log, std::string held)
+    : store(toUse), options(chosen), now(std::move(clock)), rosters(toUse), ofToken(chosen.token),
+      ofAddress(chosen.address), wrongOfAddress(chosen.wrongOfAddress), wrongOfAll(chosen.wrongOfAll),
+      secret(std::move(held)), m_log(std::move(log))
 {
 }
 
@@ -117,15 +113,16 @@ Result<std::unique_ptr<Hub>> Hub::open(HubStore& store, const HubOptions& option
     if (sodium_init() < 0) return domain::Error{domain::ErrorCode::KeyUnreadable, {"random"}};
     auto secret = store.secret();
     if (!secret) return secret.error();
-    return std::unique_ptr<Hub>(new Hub(store, options, std::move(clock), std::move(log), std::move(*secret)));
+    return std::unique_ptr<Hub>(
+        new Hub(store, options, std::move(clock), std::move(log), std::move(*secret)));
 }
 
 Response Hub::answer(const Request& request)
 {
     const auto began = Steady::now();
     Found found = findCall(request.method, pathOf(request.target));
-    Call call{request, addressOf(request, options.isBehindProxy), std::move(found.parts), queryOf(request.target), {},
-        {}, {}, {}};
+    Call call{request, addressOf(request, options.isBehindProxy), std::move(found.parts),
+        queryOf(request.target), {}, {}, {}, {}};
     const Response response = answerCall(*this, call, found);
     const double seconds = std::chrono::duration<double>(Steady::now() - began).count();
     const std::string name = found.row == nullptr ? "none" : std::string(found.row->name);

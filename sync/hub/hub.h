@@ -11,7 +11,8 @@ namespace duskrow::hub {
 struct HubOptions {
     bool isBehindProxy = false; // believe the last entry of X-Forwarded-For
     bool hasOpenMetrics = false; // for everybody, not only for programs of the same machine
-    // A first push of 100,000 records is some twenty requests, relaying a season of fifty phones fifteen hundred.
+    // A first push of 100,000 records is some twenty requests, relaying a season of fifty phones fifteen
+    // hundred.
     Limiter::Rate token{600, 1200};
     // A whole office may stand behind one address.
     Limiter::Rate address{600, 600};
@@ -26,7 +27,8 @@ using LogLine = std::function<void(const std::string&)>; // without its line fee
 class Hub final : public Answerer {
 public:
     // Errors  those of the store
-    static Result<std::unique_ptr<Hub>> open(HubStore& store, const HubOptions& options, Clock clock, LogLine log);
+    static Result<std::unique_ptr<Hub>> open(
+        HubStore& store, const HubOptions& options, Clock clock, LogLine log);
 
     Response answer(const Request& request) override;
     [[nodiscard]] std::size_t bodyLimit(Method method, const std::string& target) const override;

@@ -46,7 +46,8 @@ Arrival arrivalOf(const sync::Segment& segment, const StreamId& pushedBy, Instan
         if (!domain::isRosterKind(change.kind)) continue;
         arrival.facts.emplace_back(static_cast<std::int64_t>(n), segment.lines[n].bytes);
         const auto key = change.kind == "invitation" ? change.fields.find("key") : change.fields.end();
-        const auto* text = key == change.fields.end() ? nullptr : std::get_if<std::string>(&key->second.value);
+        const auto* text =
+            key == change.fields.end() ? nullptr : std::get_if<std::string>(&key->second.value);
         const auto bytes = text == nullptr ? std::nullopt : hexOf<32>(*text);
         if (bytes) arrival.invitations.push_back(*bytes);
     }
@@ -87,8 +88,8 @@ Taken store(Hub& hub, const Uuid& programme, const sync::Segment& segment, const
         taken.next = placed->next;
         switch (placed->outcome) {
         case Outcome::Stored:
-            hub.metrics.countStored(
-                arrival.header.last - arrival.header.first + 1, static_cast<std::int64_t>(arrival.bytes.size()));
+            hub.metrics.countStored(arrival.header.last - arrival.header.first + 1,
+                static_cast<std::int64_t>(arrival.bytes.size()));
             taken.how = How::Stored;
             if (arrival.isFork) taken.reason = "fork";
             return taken;
@@ -185,7 +186,8 @@ void weighAgain(Hub& hub, const Uuid& programme)
         for (const AsideSegment& row : *list) {
             if (row.reason == "forged") continue;
             const auto full = hub.store.asideWithBytes(programme, row.file);
-            auto head = full && *full ? sync::readHead((*full)->bytes) : domain::Error{domain::ErrorCode::StoreDamaged};
+            auto head = full && *full ? sync::readHead((*full)->bytes)
+                                      : domain::Error{domain::ErrorCode::StoreDamaged};
             if (!head) continue;
             const Taken taken = take(hub, **known, std::move(*head), row.pushedBy, Aside::Refuse);
             if (taken.how != How::Stored && taken.how != How::Had) continue;

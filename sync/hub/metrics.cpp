@@ -62,8 +62,8 @@ std::string Metrics::requestsText() const
 {
     std::string text = counter("duskrow_requests", "Requests answered.");
     for (const auto& [key, count] : m_requests)
-        text += "duskrow_requests_total{call=\"" + key.first + "\",status=\"" + std::to_string(key.second) + "\"} "
-            + std::to_string(count) + '\n';
+        text += "duskrow_requests_total{call=\"" + key.first + "\",status=\"" + std::to_string(key.second)
+            + "\"} " + std::to_string(count) + '\n';
     return text;
 }
 

@@ -61,7 +61,9 @@ private Q_SLOTS:
             return scene.ask(Method::Get, "/v1/invitations/" + formatHex(key));
         };
         const json founding = json::parse(asked(scene.foundingCode.key).body);
-        QCOMPARE(shown(founding), shown((json{{"founding", true}, {"invitation", ""}, {"name", "District"}, {"programme", ""}, {"root", ""}})));
+        QCOMPARE(shown(founding),
+            shown((json{{"founding", true}, {"invitation", ""}, {"name", "District"}, {"programme", ""},
+                {"root", ""}})));
 
         Phone founder = scene.founded();
         const KeyPair code(77);
@@ -69,7 +71,8 @@ private Q_SLOTS:
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
         const Response answer = asked(code.key);
         QCOMPARE(answer.status, 200);
-        QCOMPARE(shown(json::parse(answer.body)), shown((json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))}, {"name", "District"},
+        QCOMPARE(shown(json::parse(answer.body)),
+            shown((json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))}, {"name", "District"},
                 {"programme", formatUuid(scene.programme)}, {"root", formatHex(founder.stream)}})));
         QCOMPARE(asked(KeyPair(78).key).status, 404);
         QCOMPARE(scene.ask(Method::Get, "/v1/invitations/x").status, 404);
@@ -123,7 +126,8 @@ private Q_SLOTS:
         QCOMPARE(scene.join(guess.seal()).status, 403);
 
         const KeyPair code(77);
-        founder.writeInvitation(uuidOf(2, 78), founder.member, code.key, "2026-07-01"); // a day before the claim
+        founder.writeInvitation(
+            uuidOf(2, 78), founder.member, code.key, "2026-07-01"); // a day before the claim
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
         Phone late(scene.programme, 5);
         late.writeClaim(uuidOf(2, 78), code);
@@ -135,9 +139,14 @@ private Q_SLOTS:
         Phone elsewhere(uuidOf(7, 2), 6);
         elsewhere.writeClaim(uuidOf(2, 78), code);
         QCOMPARE(scene.join(elsewhere.seal()).status, 400);
-        QCOMPARE(scene.ask(Method::Post, scene.path() + "/join", "DSEG1\nxx", {}, {{"content-type", "application/octet-stream"}}).status, 400);
+        QCOMPARE(scene
+                     .ask(Method::Post, scene.path() + "/join", "DSEG1\nxx", {},
+                         {{"content-type", "application/octet-stream"}})
+                     .status,
+            400);
         QCOMPARE(scene.ask(Method::Post, scene.path() + "/join", "x").status, 415);
-        QCOMPARE(shown(json::parse(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token).body)), shown(json::array()));
+        QCOMPARE(shown(json::parse(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token).body)),
+            shown(json::array()));
     }
 
     void tokensTakeASignature()
@@ -146,7 +155,8 @@ private Q_SLOTS:
         Phone founder(scene.programme, 1);
         QCOMPARE(scene.askJson("/v1/programmes", scene.foundingBody(founder)).status, 201);
         const std::string nonce =
-            json::parse(scene.askJson(scene.path() + "/challenge", {{"stream", formatHex(founder.stream)}}).body)["nonce"];
+            json::parse(scene.askJson(scene.path() + "/challenge", {{"stream", formatHex(founder.stream)}})
+                            .body)["nonce"];
         QCOMPARE(scene.askToken(founder, nonce).status, 201);
         QCOMPARE(scene.askToken(founder, nonce).status, 403); // once
 
@@ -157,7 +167,8 @@ private Q_SLOTS:
         QCOMPARE(scene.askToken(founder, made).status, 403);
 
         const std::string old =
-            json::parse(scene.askJson(scene.path() + "/challenge", {{"stream", formatHex(founder.stream)}}).body)["nonce"];
+            json::parse(scene.askJson(scene.path() + "/challenge", {{"stream", formatHex(founder.stream)}})
+                            .body)["nonce"];
         QCOMPARE(scene.askToken(stranger, old).status, 403); // somebody else's
         scene.now += std::chrono::seconds(61);
         QCOMPARE(scene.askToken(founder, old).status, 403); // too old
@@ -178,7 +189,9 @@ private Q_SLOTS:
     {
         const HubScene scene;
         const Phone founder = scene.founded();
-        QVERIFY(scene.store->addFounding({KeyPair(98).key, "Other", scene.now + std::chrono::hours(1), {}, {}}).has_value());
+        QVERIFY(
+            scene.store->addFounding({KeyPair(98).key, "Other", scene.now + std::chrono::hours(1), {}, {}})
+                .has_value());
         const std::string other = "/v1/programmes/" + formatUuid(uuidOf(7, 9));
         for (const char* call : {"/state", "/segments", "/vector", "/aside"}) {
             QCOMPARE(scene.ask(Method::Get, other + call, {}, founder.token).status, 403);

@@ -6,8 +6,8 @@
 
 using namespace duskrow::tests;
 using duskrow::sync::Form;
-using duskrow::sync::readHead;
 using duskrow::sync::openSegment;
+using duskrow::sync::readHead;
 using duskrow::sync::Segment;
 using duskrow::sync::SegmentHead;
 
@@ -52,8 +52,9 @@ private Q_SLOTS:
         const SegmentHead head = founder.seal();
         const Response first = scene.push(head, founder.token);
         QCOMPARE(first.status, 201);
-        QCOMPARE(shown(bodyOf(first)), shown((json{{"at", 2}, {"id", formatHex(head.id)}, {"last", 4}, {"stream", formatHex(founder.stream)},
-                {"time", duskrow::domain::toMs(scene.now)}})));
+        QCOMPARE(shown(bodyOf(first)),
+            shown((json{{"at", 2}, {"id", formatHex(head.id)}, {"last", 4},
+                {"stream", formatHex(founder.stream)}, {"time", duskrow::domain::toMs(scene.now)}})));
         scene.now += std::chrono::hours(1);
         scene.restart();
         const Response again = scene.push(head, founder.token);
@@ -88,7 +89,9 @@ private Q_SLOTS:
         const SegmentHead head = founder.seal();
         const std::string bytes = duskrow::sync::segmentBytes(head);
         const auto put = [&](const std::string& path, const std::string& body) {
-            return scene.ask(Method::Put, path, body, founder.token, {{"content-type", "application/octet-stream"}}).status;
+            return scene
+                .ask(Method::Put, path, body, founder.token, {{"content-type", "application/octet-stream"}})
+                .status;
         };
         QCOMPARE(put(segmentPath(head), bytes.substr(0, bytes.size() - 1)), 400);
         QCOMPARE(put(segmentPath(head), ""), 400);
@@ -114,9 +117,13 @@ private Q_SLOTS:
         const SegmentHead head = founder.seal();
         const std::string bytes = duskrow::sync::segmentBytes(head);
         for (std::size_t size = 0; size < bytes.size(); size += 7)
-            QCOMPARE(scene.ask(Method::Put, segmentPath(head), bytes.substr(0, size), founder.token,
-                             {{"content-type", "application/octet-stream"}}).status, 400);
-        QCOMPARE(shown(bodyOf(scene.ask(Method::Get, scene.path() + "/state", {}, founder.token))["head"]), shown(json(1)));
+            QCOMPARE(scene
+                         .ask(Method::Put, segmentPath(head), bytes.substr(0, size), founder.token,
+                             {{"content-type", "application/octet-stream"}})
+                         .status,
+                400);
+        QCOMPARE(shown(bodyOf(scene.ask(Method::Get, scene.path() + "/state", {}, founder.token))["head"]),
+            shown(json(1)));
         QCOMPARE(scene.push(head, founder.token).status, 201);
     }
 
@@ -134,8 +141,8 @@ private Q_SLOTS:
         QCOMPARE(scene.push(good, founder.token).status, 201); // the true one is not kept out
         const json list = bodyOf(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token));
         QCOMPARE(list.size(), std::size_t{1});
-        const Response kept = scene.ask(Method::Get,
-            scene.path() + "/aside/" + list[0]["file"].get<std::string>(), {}, founder.token);
+        const Response kept = scene.ask(
+            Method::Get, scene.path() + "/aside/" + list[0]["file"].get<std::string>(), {}, founder.token);
         QCOMPARE(kept.body, duskrow::sync::segmentBytes(head));
     }
 
@@ -153,13 +160,15 @@ private Q_SLOTS:
             QCOMPARE(answer.status, 202);
             QCOMPARE(shown(bodyOf(answer)["reason"]), shown(json("not-enrolled")));
         }
-        QCOMPARE(bodyOf(scene.ask(Method::Get, scene.path() + "/vector", {}, founder.token)).size(), std::size_t{1});
+        QCOMPARE(bodyOf(scene.ask(Method::Get, scene.path() + "/vector", {}, founder.token)).size(),
+            std::size_t{1});
         founder.writeMember(stranger.member, "grower");
         founder.writeDevice(stranger, stranger.member);
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
         const json vector = bodyOf(scene.ask(Method::Get, scene.path() + "/vector", {}, founder.token));
         QCOMPARE(shown(vector[formatHex(stranger.stream)]), shown(json(2)));
-        QCOMPARE(shown(bodyOf(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token))), shown(json::array()));
+        QCOMPARE(shown(bodyOf(scene.ask(Method::Get, scene.path() + "/aside", {}, founder.token))),
+            shown(json::array()));
         QCOMPARE(scene.push(one, founder.token).status, 200);
     }
 
@@ -195,8 +204,11 @@ private Q_SLOTS:
         QCOMPARE(answer.status, 201);
         QCOMPARE(shown(json::parse(scene.log.back())["remark"]), shown(json("fork")));
         QCOMPARE(scene.push(other, founder.token).status, 200);
-        QCOMPARE(shown(bodyOf(scene.ask(Method::Get, scene.path() + "/vector", {}, founder.token))[formatHex(founder.stream)]), shown(json(4)));
-        QCOMPARE(segmentsIn(scene.ask(Method::Get, scene.path() + "/segments", {}, founder.token).body).size(),
+        QCOMPARE(shown(bodyOf(scene.ask(
+                     Method::Get, scene.path() + "/vector", {}, founder.token))[formatHex(founder.stream)]),
+            shown(json(4)));
+        QCOMPARE(
+            segmentsIn(scene.ask(Method::Get, scene.path() + "/segments", {}, founder.token).body).size(),
             std::size_t{3});
     }
 
@@ -220,7 +232,8 @@ private Q_SLOTS:
         Phone founder = scene.founded();
         std::vector<SegmentHead> sent;
         for (std::uint32_t number = 0; number < 12; ++number) {
-            for (std::uint32_t visit = 0; visit < 200; ++visit) founder.visit(number * 200 + visit, uuidOf(3, 1));
+            for (std::uint32_t visit = 0; visit < 200; ++visit)
+                founder.visit(number * 200 + visit, uuidOf(3, 1));
             sent.push_back(founder.seal());
             QCOMPARE(scene.push(sent.back(), founder.token).status, 201);
         }
@@ -228,14 +241,18 @@ private Q_SLOTS:
         std::size_t read = 0;
         int pages = 0;
         for (;; ++pages) {
-            const Response page = scene.ask(
-                Method::Get, scene.path() + "/segments?after=" + std::to_string(after) + "&most=1", {}, founder.token);
+            const Response page = scene.ask(Method::Get,
+                scene.path() + "/segments?after=" + std::to_string(after) + "&most=1", {}, founder.token);
             QCOMPARE(headerIn(page, "Duskrow-Head"), std::string("13"));
             if (page.status == 204) break;
             QCOMPARE(page.status, 200);
             QVERIFY(headerIn(page, "ETag").starts_with('"'));
-            QCOMPARE(scene.ask(Method::Get, scene.path() + "/segments?after=" + std::to_string(after) + "&most=1", {},
-                             founder.token, {{"if-none-match", headerIn(page, "ETag")}}).status, 304);
+            QCOMPARE(
+                scene
+                    .ask(Method::Get, scene.path() + "/segments?after=" + std::to_string(after) + "&most=1",
+                        {}, founder.token, {{"if-none-match", headerIn(page, "ETag")}})
+                    .status,
+                304);
             for (const std::string& bytes : segmentsIn(page.body))
                 QCOMPARE(bytes, duskrow::sync::segmentBytes(sent[read++]));
             after = std::stoll(headerIn(page, "Duskrow-Next"));
@@ -295,7 +312,8 @@ private Q_SLOTS:
         const Response before = pulled();
         QCOMPARE(linesRead(opened(segmentsIn(before.body).back())), 0);
         QCOMPARE(headerIn(pulled(), "Duskrow-Scope"), headerIn(before, "Duskrow-Scope"));
-        const std::vector<std::string> name{formatUuid(scene.programme), "assignment", formatUuid(one.member), formatUuid(uuidOf(3, 1))};
+        const std::vector<std::string> name{
+            formatUuid(scene.programme), "assignment", formatUuid(one.member), formatUuid(uuidOf(3, 1))};
         founder.write("assignment", duskrow::domain::uuidFromName(name),
             {{"member", formatUuid(one.member)}, {"site", formatUuid(uuidOf(3, 1))}});
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
@@ -314,19 +332,23 @@ private Q_SLOTS:
         const StorePlace other;
         auto copy = openStore(other.where());
         QVERIFY(copyStore(scene.store->engine(), copy->engine()).has_value());
-        QCOMPARE(copyStore(scene.store->engine(), copy->engine()).error().code, duskrow::domain::ErrorCode::StoreExists);
+        QCOMPARE(copyStore(scene.store->engine(), copy->engine()).error().code,
+            duskrow::domain::ErrorCode::StoreExists);
         QVERIFY(renewEpochs(copy->engine(), scene.now).has_value());
         founder.visit(2, uuidOf(3, 1));
         const SegmentHead lost = founder.seal();
         QCOMPARE(scene.push(lost, founder.token).status, 201);
 
-        const std::string epoch = headerIn(scene.ask(Method::Get, scene.path() + "/segments", {}, founder.token), "Duskrow-Epoch");
+        const std::string epoch =
+            headerIn(scene.ask(Method::Get, scene.path() + "/segments", {}, founder.token), "Duskrow-Epoch");
         scene.hub.reset();
         scene.store = std::move(copy);
-        auto hub = Hub::open(*scene.store, {}, [&] { return scene.now; }, [](const std::string&) { });
+        auto hub = Hub::open(
+            *scene.store, {}, [&] { return scene.now; }, [](const std::string&) {});
         QVERIFY(hub.has_value());
         scene.hub = std::move(*hub);
-        QCOMPARE(scene.ask(Method::Get, scene.path() + "/state", {}, founder.token).status, 401); // tokens are not restored
+        QCOMPARE(scene.ask(Method::Get, scene.path() + "/state", {}, founder.token).status,
+            401); // tokens are not restored
         scene.getToken(founder);
         const Response page = scene.ask(Method::Get, scene.path() + "/segments", {}, founder.token);
         QVERIFY(headerIn(page, "Duskrow-Epoch") != epoch);

@@ -43,13 +43,14 @@ struct KeyPair {
 
 class Phone {
 public:
-    Phone(const Uuid& ofProgramme, std::uint32_t seed) :
-        keys(seed), programme(ofProgramme), stream(streamOf(keys.key, ofProgramme)), member(uuidOf(1, seed))
+    Phone(const Uuid& ofProgramme, std::uint32_t seed)
+        : keys(seed), programme(ofProgramme), stream(streamOf(keys.key, ofProgramme)), member(uuidOf(1, seed))
     {
     }
 
     // The next change of this stream.
-    const Change& write(const std::string& kind, const Uuid& record, const Texts& fields, const Uuid& site = {})
+    const Change& write(
+        const std::string& kind, const Uuid& record, const Texts& fields, const Uuid& site = {})
     {
         Change change;
         change.programme = programme;
@@ -74,7 +75,8 @@ public:
     // Everything that is not in a segment yet, as the next segment.
     sync::SegmentHead seal()
     {
-        const std::vector<std::string> rest(lines.begin() + static_cast<std::ptrdiff_t>(m_sealed), lines.end());
+        const std::vector<std::string> rest(
+            lines.begin() + static_cast<std::ptrdiff_t>(m_sealed), lines.end());
         sync::Sealing how;
         how.programme = programme;
         how.stream = stream;
@@ -98,7 +100,8 @@ public:
     {
         write("member", id, {{"name", std::string("Somebody")}, {"role", role}});
     }
-    void writeInvitation(const Uuid& id, const Uuid& forMember, const PublicKey& key, const std::string& until)
+    void writeInvitation(
+        const Uuid& id, const Uuid& forMember, const PublicKey& key, const std::string& until)
     {
         write("invitation", id,
             {{"key", formatHex(key)}, {"member", formatUuid(forMember)}, {"until_day", until}});
@@ -117,7 +120,8 @@ public:
     {
         write("device", device(),
             {{"invitation", formatUuid(invitation)}, {"key", formatHex(keys.key)},
-                {"label", std::string("a phone")}, {"proof", formatHex(code.sign(claimMessage(programme, stream)))},
+                {"label", std::string("a phone")},
+                {"proof", formatHex(code.sign(claimMessage(programme, stream)))},
                 {"stream", formatHex(stream)}});
     }
     void writeSite(const Uuid& site) { write("site", site, {{"name", std::string("a field")}}, site); }

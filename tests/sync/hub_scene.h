@@ -62,8 +62,9 @@ inline std::unique_ptr<HubStore> openStore(const std::string& where)
 
 inline std::string segmentPath(const sync::SegmentHead& head)
 {
-    return "/v1/programmes/" + formatUuid(head.header.programme) + "/segments/" + formatHex(head.header.stream) + '/'
-        + std::to_string(head.header.first) + '-' + std::to_string(head.header.last) + '-' + formatHex(head.id);
+    return "/v1/programmes/" + formatUuid(head.header.programme) + "/segments/"
+        + formatHex(head.header.stream) + '/' + std::to_string(head.header.first) + '-'
+        + std::to_string(head.header.last) + '-' + formatHex(head.id);
 }
 
 class HubScene {
@@ -71,8 +72,8 @@ public:
     explicit HubScene(const HubOptions& options = {}) : store(openStore(place.where())), m_options(options)
     {
         begin();
-        const auto added = store->addFounding(
-            {foundingCode.key, "District", now + std::chrono::hours(24), {}, {}});
+        const auto added =
+            store->addFounding({foundingCode.key, "District", now + std::chrono::hours(24), {}, {}});
         if (!added) qFatal("no founding code");
     }
 
@@ -116,8 +117,9 @@ public:
     json foundingBody(const Phone& phone) const
     {
         const Signature proof = foundingCode.sign(claimMessage(programme, phone.stream));
-        return {{"invitation", formatHex(foundingCode.key)}, {"key", formatHex(phone.keys.key)}, {"name", "District"},
-            {"programme", formatUuid(programme)}, {"proof", formatHex(proof)}, {"stream", formatHex(phone.stream)}};
+        return {{"invitation", formatHex(foundingCode.key)}, {"key", formatHex(phone.keys.key)},
+            {"name", "District"}, {"programme", formatUuid(programme)}, {"proof", formatHex(proof)},
+            {"stream", formatHex(phone.stream)}};
     }
     Response askToken(const Phone& phone) const
     {
@@ -126,12 +128,14 @@ public:
     }
     Response askToken(const Phone& phone, const std::string& nonce) const
     {
-        std::string message = "duskrow-token-v1" + std::string(programme.bytes.begin(), programme.bytes.end());
+        std::string message =
+            "duskrow-token-v1" + std::string(programme.bytes.begin(), programme.bytes.end());
         std::array<std::uint8_t, 32> bytes{};
         parseHex(nonce, bytes);
         message.append(bytes.begin(), bytes.end());
         return askJson(path() + "/token",
-            {{"nonce", nonce}, {"proof", formatHex(phone.keys.sign(message))}, {"stream", formatHex(phone.stream)}});
+            {{"nonce", nonce}, {"proof", formatHex(phone.keys.sign(message))},
+                {"stream", formatHex(phone.stream)}});
     }
     void getToken(Phone& phone) const
     {
@@ -176,7 +180,9 @@ public:
 private:
     void begin()
     {
-        auto opened = Hub::open(*store, m_options, [this] { return now; }, [this](const std::string& line) { log.push_back(line); });
+        auto opened = Hub::open(
+            *store, m_options, [this] { return now; },
+            [this](const std::string& line) { log.push_back(line); });
         if (!opened) qFatal("no hub");
         hub = std::move(*opened);
     }

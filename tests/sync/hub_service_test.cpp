@@ -21,7 +21,8 @@ private Q_SLOTS:
         const std::string path = photographPath(scene, content);
         const auto put = [&](std::size_t from, std::size_t to) {
             return scene.ask(Method::Put, path, content.substr(from, to - from), founder.token,
-                {{"content-range", "bytes " + std::to_string(from) + '-' + std::to_string(to - 1) + "/300000"}});
+                {{"content-range",
+                    "bytes " + std::to_string(from) + '-' + std::to_string(to - 1) + "/300000"}});
         };
         QCOMPARE(scene.ask(Method::Head, path, {}, founder.token).status, 404);
         QCOMPARE(put(0, 100'000).status, 202);
@@ -44,7 +45,8 @@ private Q_SLOTS:
         const Phone founder = scene.founded();
         const std::string path = photographPath(scene, "what was meant");
         QCOMPARE(scene.ask(Method::Put, path, "something else", founder.token).status, 422);
-        QCOMPARE(headerIn(scene.ask(Method::Head, path, {}, founder.token), "Duskrow-Held"), std::string("0"));
+        QCOMPARE(
+            headerIn(scene.ask(Method::Head, path, {}, founder.token), "Duskrow-Held"), std::string("0"));
         QCOMPARE(scene.ask(Method::Put, path, "what was meant", founder.token).status, 201);
     }
 
@@ -67,8 +69,11 @@ private Q_SLOTS:
         QFETCH(int, status);
         const HubScene scene;
         const Phone founder = scene.founded();
-        QCOMPARE(scene.ask(Method::Put, photographPath(scene, "x"), "abcd", founder.token,
-                         {{"content-range", range.toStdString()}}).status, status);
+        QCOMPARE(scene
+                     .ask(Method::Put, photographPath(scene, "x"), "abcd", founder.token,
+                         {{"content-range", range.toStdString()}})
+                     .status,
+            status);
     }
 
     void healthAndFigures()
@@ -87,7 +92,8 @@ private Q_SLOTS:
         QVERIFY(text.ends_with("# EOF\n"));
         QVERIFY(text.find("duskrow_requests_total{call=\"push\",status=\"201\"} 1\n") != std::string::npos);
         QVERIFY(text.find("duskrow_changes_stored_total 2\n") != std::string::npos);
-        QVERIFY(text.find("duskrow_request_seconds_bucket{call=\"push\",le=\"+Inf\"} 1\n") != std::string::npos);
+        QVERIFY(
+            text.find("duskrow_request_seconds_bucket{call=\"push\",le=\"+Inf\"} 1\n") != std::string::npos);
         QVERIFY(text.find(founder.token) == std::string::npos);
     }
 

@@ -34,8 +34,10 @@ private Q_SLOTS:
         QFETCH(QByteArray, code);
         const auto result = readCode(typed.toStdString());
         QCOMPARE(result.has_value(), !code.isEmpty());
-        if (result) QCOMPARE(*result, code.toStdString());
-        else QCOMPARE(result.error().code, duskrow::domain::ErrorCode::CodeUnreadable);
+        if (result)
+            QCOMPARE(*result, code.toStdString());
+        else
+            QCOMPARE(result.error().code, duskrow::domain::ErrorCode::CodeUnreadable);
     }
 
     void codesUseAllFiftyBits()
@@ -53,12 +55,12 @@ private Q_SLOTS:
     {
         QTest::addColumn<QByteArray>("code");
         QTest::addColumn<QByteArray>("key");
-        QTest::newRow("7K3QM2XV9A") << QByteArray("7K3QM2XV9A")
-                           << QByteArray("b57235001273d47915b756f668696970f44798634dfb28b1a45294dd704b81c4");
-        QTest::newRow("0000000000") << QByteArray("0000000000")
-                           << QByteArray("1a5b6c724d083b47a64c23d470d73435539062ff3a4b9dd0d674fb175e883d44");
-        QTest::newRow("ZZZZZZZZZZ") << QByteArray("ZZZZZZZZZZ")
-                           << QByteArray("5f30d6df427ab19901d15925f871ee0b24778713f9ed4873acb9661bed760e37");
+        QTest::newRow("7K3QM2XV9A") << QByteArray(
+            "7K3QM2XV9A") << QByteArray("b57235001273d47915b756f668696970f44798634dfb28b1a45294dd704b81c4");
+        QTest::newRow("0000000000") << QByteArray(
+            "0000000000") << QByteArray("1a5b6c724d083b47a64c23d470d73435539062ff3a4b9dd0d674fb175e883d44");
+        QTest::newRow("ZZZZZZZZZZ") << QByteArray(
+            "ZZZZZZZZZZ") << QByteArray("5f30d6df427ab19901d15925f871ee0b24778713f9ed4873acb9661bed760e37");
     }
     void keys()
     {

@@ -88,7 +88,8 @@ Response askInvitation(Hub& hub, Call& call)
 Response foundProgramme(Hub& hub, Call& call)
 {
     if (const auto refused = tooManyWrong(hub, call)) return *refused;
-    const auto texts = textsOf(call.request.body, {"invitation", "key", "name", "programme", "proof", "stream"});
+    const auto texts =
+        textsOf(call.request.body, {"invitation", "key", "name", "programme", "proof", "stream"});
     if (!texts) return refusal(400, "body", "The body is not what this call takes.");
     const auto invitation = hexOf<32>(texts->at("invitation"));
     const auto key = hexOf<32>(texts->at("key"));

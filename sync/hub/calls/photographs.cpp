@@ -21,7 +21,8 @@ std::optional<Range> rangeOf(const Request& request)
     if (text.empty()) return Range{0, size};
     const auto dash = text.find('-');
     const auto slash = text.find('/');
-    if (!text.starts_with("bytes ") || dash == std::string::npos || slash == std::string::npos || slash < dash)
+    if (!text.starts_with("bytes ") || dash == std::string::npos || slash == std::string::npos
+        || slash < dash)
         return std::nullopt;
     const std::string_view view(text);
     const auto first = numberOf(view.substr(6, dash - 6));
@@ -73,9 +74,10 @@ Response putPhotograph(Hub& hub, Call& call)
     const auto range = rangeOf(call.request);
     if (!name || !range || call.request.body.empty())
         return refusal(400, "range", "Name, Content-Range and body do not agree.");
-    if (range->size > mostPhotographBytes) return refusal(413, "too-large", "A photograph has at most 16 MiB.");
-    const auto state = hub.store.putPart(
-        call.programme, *name, range->first, range->size, call.request.body, hub.now());
+    if (range->size > mostPhotographBytes)
+        return refusal(413, "too-large", "A photograph has at most 16 MiB.");
+    const auto state =
+        hub.store.putPart(call.programme, *name, range->first, range->size, call.request.body, hub.now());
     if (!state) return storeFailed(state.error());
     if (state->isWhole) return held(200, *state);
     if (state->size != range->size) return refusal(422, "size", "It was begun with another size.");

@@ -45,8 +45,9 @@ Response state(Hub& hub, Call& call)
     const auto last = hub.store.lastNumbers(call.programme);
     if (!last) return storeFailed(last.error());
     const auto own = last->find(call.stream);
-    return jsonAnswer(200, {{"epoch", call.known.row.epoch}, {"head", call.known.row.head},
-        {"next", (own == last->end() ? 0 : own->second) + 1}, {"time", domain::toMs(hub.now())}});
+    return jsonAnswer(200,
+        {{"epoch", call.known.row.epoch}, {"head", call.known.row.head},
+            {"next", (own == last->end() ? 0 : own->second) + 1}, {"time", domain::toMs(hub.now())}});
 }
 
 Response vectorOf(Hub& hub, Call& call)
@@ -68,7 +69,8 @@ Response pull(Hub& hub, Call& call)
     const auto after = valueOf("after", 0);
     const auto most = valueOf("most", usualPage);
     if (!after || !most) return refusal(400, "query", "after and most are whole numbers.");
-    const auto stored = hub.store.page(call.programme, *after, std::clamp(*most, std::int64_t{1}, largestPage));
+    const auto stored =
+        hub.store.page(call.programme, *after, std::clamp(*most, std::int64_t{1}, largestPage));
     if (!stored) return storeFailed(stored.error());
 
     Response response;

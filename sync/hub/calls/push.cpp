@@ -49,8 +49,7 @@ Response push(Hub& hub, Call& call)
     if (header.programme != call.programme || header.stream != name->stream || header.first != name->first
         || header.last != name->last || head->id != name->id)
         return refusal(400, "name", "The segment is another one than the path names.");
-    if (head->form != sync::Form::Whole)
-        return refusal(422, "partial", "Only whole segments are taken in.");
+    if (head->form != sync::Form::Whole) return refusal(422, "partial", "Only whole segments are taken in.");
     return outcome(hub, call, ingest(hub, call.known, std::move(*head), call.stream));
 }
 
@@ -70,8 +69,8 @@ Response join(Hub& hub, Call& call)
     if (taken.how == Taken::How::Refused && taken.refusal.status == 403) {
         countWrong(hub, call);
         call.remark = taken.reason;
-        const auto noted = hub.store.audit(
-            call.programme, call.stream, "claim refused", taken.reason, hub.now());
+        const auto noted =
+            hub.store.audit(call.programme, call.stream, "claim refused", taken.reason, hub.now());
         if (!noted) return storeFailed(noted.error());
     }
     return outcome(hub, call, taken);

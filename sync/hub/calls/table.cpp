@@ -27,14 +27,17 @@ std::vector<std::string_view> partsOf(std::string_view path)
 }
 
 // What stands for the open parts, or nothing when the path is another one.
-std::optional<std::vector<std::string>> matched(std::string_view pattern, const std::vector<std::string_view>& parts)
+std::optional<std::vector<std::string>> matched(
+    std::string_view pattern, const std::vector<std::string_view>& parts)
 {
     const auto wanted = partsOf(pattern);
     if (wanted.size() != parts.size()) return std::nullopt;
     std::vector<std::string> open;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        if (wanted[i] == ":") open.emplace_back(parts[i]);
-        else if (wanted[i] != parts[i]) return std::nullopt;
+        if (wanted[i] == ":")
+            open.emplace_back(parts[i]);
+        else if (wanted[i] != parts[i])
+            return std::nullopt;
     }
     return open;
 }
@@ -60,7 +63,8 @@ const std::vector<CallRow>& callRows()
         {"get-aside", Get, "/v1/programmes/:/aside/:", Needs::Token, 0, getAside},
         {"head-photograph", Head, "/v1/programmes/:/photographs/:", Needs::Token, 0, headPhotograph},
         {"get-photograph", Get, "/v1/programmes/:/photographs/:", Needs::Token, 0, getPhotograph},
-        {"put-photograph", Put, "/v1/programmes/:/photographs/:", Needs::Token, photographBody, putPhotograph},
+        {"put-photograph", Put, "/v1/programmes/:/photographs/:", Needs::Token, photographBody,
+            putPhotograph},
     };
     return rows;
 }
@@ -78,7 +82,8 @@ Found findCall(Method method, std::string_view path)
     return found;
 }
 
-std::optional<std::map<std::string, std::string>> textsOf(const std::string& body, const std::vector<std::string>& keys)
+std::optional<std::map<std::string, std::string>> textsOf(
+    const std::string& body, const std::vector<std::string>& keys)
 {
     const auto held = domain::parseBounded(body, 2);
     if (!held || !held->is_object() || held->size() != keys.size()) return std::nullopt;

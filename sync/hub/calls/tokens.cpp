@@ -16,7 +16,8 @@ constexpr std::int64_t nonceMs = 60'000;
 std::string textOf(std::int64_t number)
 {
     std::string bytes(8, '\0');
-    for (std::size_t i = 0; i < 8; ++i) bytes[i] = static_cast<char>(static_cast<std::uint64_t>(number) >> (8 * i));
+    for (std::size_t i = 0; i < 8; ++i)
+        bytes[i] = static_cast<char>(static_cast<std::uint64_t>(number) >> (8 * i));
     return bytes;
 }
 
@@ -36,7 +37,8 @@ std::string bytesOf(const std::array<std::uint8_t, size>& bytes)
 // 16 bytes that only the hubs can make.
 std::string sealOf(const Hub& hub, const Bearer& bearer, const std::string& open)
 {
-    const std::string text = "duskrow-hub-nonce" + bytesOf(bearer.programme.bytes) + bytesOf(bearer.stream) + open;
+    const std::string text =
+        "duskrow-hub-nonce" + bytesOf(bearer.programme.bytes) + bytesOf(bearer.stream) + open;
     std::string seal(16, '\0');
     crypto_generichash(reinterpret_cast<unsigned char*>(seal.data()), seal.size(),
         reinterpret_cast<const unsigned char*>(text.data()), text.size(),

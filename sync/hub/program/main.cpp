@@ -42,9 +42,11 @@ int main(int argc, char** argv)
     CLI::App* programme = line.add_subcommand("programme", "Programmes of this hub");
     programme->require_subcommand(1);
     CLI::App* made = programme->add_subcommand("new", "Make a code that founds one programme");
-    CLI::App* backup = line.add_subcommand("backup", "Copy a store into a new file, also while a hub serves from it");
+    CLI::App* backup =
+        line.add_subcommand("backup", "Copy a store into a new file, also while a hub serves from it");
     CLI::App* restore = line.add_subcommand("restore", "Copy a backup into an empty store");
-    CLI::App* check = line.add_subcommand("check", "Read everything in a store that no hub writes to, and say what is wrong");
+    CLI::App* check = line.add_subcommand(
+        "check", "Read everything in a store that no hub writes to, and say what is wrong");
     const std::vector<std::pair<CLI::App*, hub::CommandWork>> works{{serve, hub::declareServe(*serve)},
         {made, hub::declareProgrammeNew(*made)}, {backup, hub::declareBackup(*backup)},
         {restore, hub::declareRestore(*restore)}, {check, hub::declareCheck(*check)}};

@@ -50,7 +50,8 @@ domain::Result<domain::Done> readAddress(const std::string& text, ListenOptions&
     std::string address = text.substr(0, colon);
     if (address.size() > 2 && address.front() == '[' && address.back() == ']')
         address = address.substr(1, address.size() - 2);
-    const bool isNumber = !port.empty() && port.size() <= 5 && port.find_first_not_of("0123456789") == std::string::npos;
+    const bool isNumber =
+        !port.empty() && port.size() <= 5 && port.find_first_not_of("0123456789") == std::string::npos;
     const int number = isNumber ? std::stoi(port) : -1;
     if (number < 0 || number > 65535) return domain::Error{domain::ErrorCode::NetworkUnusable, {text}};
     network.address = address;
@@ -92,13 +93,17 @@ CommandWork declareServe(CLI::App& line)
     const auto options = std::make_shared<ServeOptions>();
     line.add_option("--store", options->store, "A file, or postgresql://...")->required();
     line.add_option("--listen", options->listen, "Address and port")->capture_default_str();
-    auto* certificate = line.add_option("--tls-cert", options->network.certificate, "PEM file: certificate and its chain");
+    auto* certificate =
+        line.add_option("--tls-cert", options->network.certificate, "PEM file: certificate and its chain");
     auto* key = line.add_option("--tls-key", options->network.key, "PEM file: its private key");
     certificate->needs(key);
     key->needs(certificate);
-    line.add_flag("--behind-proxy", options->hub.isBehindProxy, "Believe the last address of X-Forwarded-For");
-    line.add_flag("--open-metrics", options->hub.hasOpenMetrics, "Metrics for everybody, not for this machine only");
-    line.add_option("--requests-per-minute", options->perMinute, "For each token and each address; half of it at once");
+    line.add_flag(
+        "--behind-proxy", options->hub.isBehindProxy, "Believe the last address of X-Forwarded-For");
+    line.add_flag(
+        "--open-metrics", options->hub.hasOpenMetrics, "Metrics for everybody, not for this machine only");
+    line.add_option(
+        "--requests-per-minute", options->perMinute, "For each token and each address; half of it at once");
     return [options] { return serve(*options); };
 }
 

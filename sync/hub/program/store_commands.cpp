@@ -28,7 +28,8 @@ bool isFile(const std::string& where)
 Result<std::unique_ptr<Engine>> openExisting(const std::string& where)
 {
     std::error_code failure;
-    if (isFile(where) && !std::filesystem::exists(where, failure)) return Error{ErrorCode::StoreMissing, {where}};
+    if (isFile(where) && !std::filesystem::exists(where, failure))
+        return Error{ErrorCode::StoreMissing, {where}};
     return openEngine(where, Opening::Beside);
 }
 
@@ -111,7 +112,9 @@ CommandWork declareProgrammeNew(CLI::App& line)
     const auto places = std::make_shared<Places>();
     line.add_option("--store", places->store, "A file, or postgresql://...")->required();
     line.add_option("--name", places->name, "Of the programme")->required();
-    line.add_option("--days", places->days, "For so long the code may be used")->capture_default_str()->check(CLI::Range(1, 400));
+    line.add_option("--days", places->days, "For so long the code may be used")
+        ->capture_default_str()
+        ->check(CLI::Range(1, 400));
     return [places] { return makeProgramme(places->store, places->name, places->days); };
 }
 
@@ -127,7 +130,8 @@ CommandWork declareRestore(CLI::App& line)
 {
     const auto places = std::make_shared<Places>();
     line.add_option("file", places->file, "The backup")->required();
-    line.add_option("--store", places->store, "A file, or postgresql://..., that holds nothing yet")->required();
+    line.add_option("--store", places->store, "A file, or postgresql://..., that holds nothing yet")
+        ->required();
     return [places] { return restore(places->file, places->store); };
 }
 

@@ -33,12 +33,14 @@ Result<bool> HubStore::putAside(const Uuid& programme, const AsideSegment& segme
         const Rows held = session.run(
             "SELECT first FROM aside WHERE programme=$1 AND file=$2", {cell(programme), cell(segment.file)});
         if (!held.empty()) return;
-        const Rows sum = session.run("SELECT CAST(coalesce(sum(length(bytes)), 0) AS BIGINT) FROM aside WHERE programme=$1",
+        const Rows sum = session.run(
+            "SELECT CAST(coalesce(sum(length(bytes)), 0) AS BIGINT) FROM aside WHERE programme=$1",
             {cell(programme)});
         const auto size = static_cast<std::int64_t>(segment.bytes.size());
         isKept = !sum.empty() && sum.front().number(0) + size <= mostAsideBytes;
         if (!isKept) return;
-        session.run("INSERT INTO aside (programme, file, stream, first, last, id, reason, pushed_by, received_ms, bytes)"
+        session.run("INSERT INTO aside (programme, file, stream, first, last, id, reason, pushed_by, "
+                    "received_ms, bytes)"
                     " VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10)",
             {cell(programme), cell(segment.file), cell(segment.stream), segment.first, segment.last,
                 cell(segment.id), segment.reason, cell(segment.pushedBy), cell(segment.received),

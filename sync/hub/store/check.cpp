@@ -13,8 +13,9 @@ constexpr std::int64_t pageBytes = std::int64_t{8} << 20;
 
 class Check {
 public:
-    Check(HubStore& store, StoreReport& report, const ProgrammeRow& programme) :
-        m_store(store), m_report(report), m_programme(programme), m_name(domain::formatUuid(programme.programme))
+    Check(HubStore& store, StoreReport& report, const ProgrammeRow& programme)
+        : m_store(store), m_report(report), m_programme(programme),
+          m_name(domain::formatUuid(programme.programme))
     {
     }
 
@@ -31,7 +32,8 @@ public:
             m_last = after;
         }
         if (m_last != m_programme.head)
-            fault("the counter says " + std::to_string(m_programme.head) + ", segments end at " + std::to_string(m_last));
+            fault("the counter says " + std::to_string(m_programme.head) + ", segments end at "
+                + std::to_string(m_last));
         const auto facts = checkFacts();
         if (!facts) return facts.error();
         const auto streams = checkStreams();
@@ -87,8 +89,9 @@ private:
         std::vector<Hash> whole;
         const auto read = m_store.engine().read([&](Session& session) {
             whole.clear();
-            for (const Row& row : session.run("SELECT photograph FROM photograph WHERE programme=$1 AND whole=1",
-                     {cell(m_programme.programme)}))
+            for (const Row& row :
+                session.run("SELECT photograph FROM photograph WHERE programme=$1 AND whole=1",
+                    {cell(m_programme.programme)}))
                 whole.push_back(arrayOf<32>(row.bytes(0)));
         });
         if (!read) return read.error();
@@ -96,7 +99,8 @@ private:
             const auto bytes = m_store.photographBytes(m_programme.programme, name);
             if (!bytes) return bytes.error();
             ++m_report.photographs;
-            if (domain::hashOf(*bytes) != name) fault("photograph " + domain::formatHex(name) + " is damaged");
+            if (domain::hashOf(*bytes) != name)
+                fault("photograph " + domain::formatHex(name) + " is damaged");
         }
         return Done{};
     }

@@ -20,12 +20,14 @@ constexpr std::array tables{
     Table{"programme", "programme, name, root, epoch, head, made_ms", "programme", 6, false},
     Table{"founding", "key, name, until_ms, programme, stream", "key", 5, false},
     Table{"stream", "programme, stream, key, last, forked", "programme, stream", 5, false},
-    Table{"segment", "programme, at, stream, first, last, id, pushed_by, received_ms, bytes", "programme, at", 9, true},
+    Table{"segment", "programme, at, stream, first, last, id, pushed_by, received_ms, bytes", "programme, at",
+        9, true},
     Table{"fact", "programme, at, n, line", "programme, at, n", 4, false},
     Table{"invitation", "key, programme", "key, programme", 2, false},
     Table{"aside", "programme, file, stream, first, last, id, reason, pushed_by, received_ms, bytes",
         "programme, file", 10, true},
-    Table{"photograph", "programme, photograph, size, held, whole, made_ms", "programme, photograph", 6, false},
+    Table{
+        "photograph", "programme, photograph, size, held, whole, made_ms", "programme, photograph", 6, false},
     Table{"photograph_part", "programme, photograph, start, bytes", "programme, photograph, start", 4, true},
     Table{"audit", "programme, at_ms, id, stream, what, detail", "programme, at_ms, id", 6, false},
 };
@@ -86,7 +88,8 @@ Result<Done> copyStore(Engine& from, Engine& to)
     const auto counted = to.read([&](Session& session) {
         there = 0;
         for (const char* name : {"programme", "founding"})
-            for (const Row& row : session.run("SELECT count(*) FROM " + std::string(name))) there += row.number(0);
+            for (const Row& row : session.run("SELECT count(*) FROM " + std::string(name)))
+                there += row.number(0);
     });
     if (!counted) return counted.error();
     if (there > 0) return domain::Error{domain::ErrorCode::StoreExists, {"--store"}};
@@ -101,7 +104,8 @@ Result<Done> copyStore(Engine& from, Engine& to)
 Result<Done> renewEpochs(Engine& store, Instant now)
 {
     return store.write([&](Session& session) {
-        session.run("UPDATE programme SET epoch=CASE WHEN epoch<$1 THEN $1 ELSE epoch+1 END", {domain::toMs(now)});
+        session.run(
+            "UPDATE programme SET epoch=CASE WHEN epoch<$1 THEN $1 ELSE epoch+1 END", {domain::toMs(now)});
     });
 }
 

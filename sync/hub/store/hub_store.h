@@ -145,15 +145,14 @@ public:
     // Photographs
     Result<PhotographState> photograph(const Uuid& programme, const Hash& photograph);
     // Appends when `start` is what is held; otherwise nothing changes and the state tells what is.
-    Result<PhotographState> putPart(
-        const Uuid& programme, const Hash& photograph, std::int64_t start, std::int64_t size,
-        const std::string& bytes, Instant now);
+    Result<PhotographState> putPart(const Uuid& programme, const Hash& photograph, std::int64_t start,
+        std::int64_t size, const std::string& bytes, Instant now);
     Result<std::string> photographBytes(const Uuid& programme, const Hash& photograph);
     Result<Done> finishPhotograph(const Uuid& programme, const Hash& photograph);
     Result<Done> forgetPhotograph(const Uuid& programme, const Hash& photograph);
 
-    Result<Done> audit(
-        const Uuid& programme, const StreamId& who, const std::string& what, const std::string& detail, Instant now);
+    Result<Done> audit(const Uuid& programme, const StreamId& who, const std::string& what,
+        const std::string& detail, Instant now);
 
 private:
     std::unique_ptr<Engine> m_engine;

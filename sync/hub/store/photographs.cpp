@@ -6,7 +6,8 @@ namespace duskrow::hub {
 
 namespace {
 
-std::optional<PhotographState> stateOf(Session& session, const Uuid& programme, const Hash& photograph, bool lock)
+std::optional<PhotographState> stateOf(
+    Session& session, const Uuid& programme, const Hash& photograph, bool lock)
 {
     std::string sql = "SELECT size, held, whole FROM photograph WHERE programme=$1 AND photograph=$2";
     if (lock) sql += session.forUpdate();
@@ -37,7 +38,8 @@ Result<PhotographState> HubStore::putPart(const Uuid& programme, const Hash& pho
             {cell(programme), cell(photograph), size, cell(now)});
         state = stateOf(session, programme, photograph, true).value_or(PhotographState{});
         if (state.isWhole || state.held != start || state.size != size) return;
-        session.run("INSERT INTO photograph_part (programme, photograph, start, bytes) VALUES ($1, $2, $3, $4)",
+        session.run(
+            "INSERT INTO photograph_part (programme, photograph, start, bytes) VALUES ($1, $2, $3, $4)",
             {cell(programme), cell(photograph), start, Blob{bytes}});
         state.held += static_cast<std::int64_t>(bytes.size());
         session.run("UPDATE photograph SET held=$1 WHERE programme=$2 AND photograph=$3",
@@ -52,9 +54,10 @@ Result<std::string> HubStore::photographBytes(const Uuid& programme, const Hash&
     std::string bytes;
     const auto done = m_engine->read([&](Session& session) {
         bytes.clear();
-        for (const Row& row : session.run("SELECT bytes FROM photograph_part WHERE programme=$1 AND photograph=$2"
-                                          " ORDER BY start",
-                 {cell(programme), cell(photograph)}))
+        for (const Row& row :
+            session.run("SELECT bytes FROM photograph_part WHERE programme=$1 AND photograph=$2"
+                        " ORDER BY start",
+                {cell(programme), cell(photograph)}))
             bytes += row.bytes(0);
     });
     if (!done) return done.error();

@@ -111,7 +111,8 @@ public:
             const Rows newest = session.run("SELECT coalesce(max(number), 0) FROM migration");
             for (std::int64_t next = newest.front().number(0); next < newestVersion; ++next) {
                 session.run("INSERT INTO migration VALUES ($1)", {next + 1});
-                for (const std::string& statement : statementsOf(postgresMigrations[next])) session.run(statement);
+                for (const std::string& statement : statementsOf(postgresMigrations[next]))
+                    session.run(statement);
             }
         });
     }

@@ -20,7 +20,8 @@ ProgrammeRow programmeOf(const Row& row)
     return {idOf(row.bytes(0)), row.text(1), arrayOf<16>(row.bytes(2)), row.number(3), row.number(4)};
 }
 
-constexpr const char* selectFounding = "SELECT key, name, until_ms, programme, stream FROM founding WHERE key=$1";
+constexpr const char* selectFounding =
+    "SELECT key, name, until_ms, programme, stream FROM founding WHERE key=$1";
 constexpr const char* selectProgramme = "SELECT programme, name, root, epoch, head FROM programme";
 
 } // namespace
@@ -31,7 +32,8 @@ Result<std::string> HubStore::secret()
     randombytes_buf(fresh.data(), fresh.size());
     std::string held;
     const auto done = m_engine->write([&](Session& session) {
-        session.run("INSERT INTO hub (name, value) VALUES ('secret', $1) ON CONFLICT (name) DO NOTHING", {Blob{fresh}});
+        session.run("INSERT INTO hub (name, value) VALUES ('secret', $1) ON CONFLICT (name) DO NOTHING",
+            {Blob{fresh}});
         for (const Row& row : session.run("SELECT value FROM hub WHERE name='secret'")) held = row.bytes(0);
     });
     if (!done) return done.error();
@@ -41,7 +43,8 @@ Result<std::string> HubStore::secret()
 Result<Done> HubStore::addFounding(const Founding& founding)
 {
     return m_engine->write([&](Session& session) {
-        session.run("INSERT INTO founding (key, name, until_ms, programme, stream) VALUES ($1, $2, $3, $4, $5)",
+        session.run(
+            "INSERT INTO founding (key, name, until_ms, programme, stream) VALUES ($1, $2, $3, $4, $5)",
             {cell(founding.key), founding.name, cell(founding.until), Blob{}, Blob{}});
     });
 }
@@ -90,7 +93,8 @@ Result<std::optional<ProgrammeRow>> HubStore::programme(const Uuid& programme)
 {
     std::optional<ProgrammeRow> found;
     const auto done = m_engine->read([&](Session& session) {
-        for (const Row& row : session.run(std::string(selectProgramme) + " WHERE programme=$1", {cell(programme)}))
+        for (const Row& row :
+            session.run(std::string(selectProgramme) + " WHERE programme=$1", {cell(programme)}))
             found = programmeOf(row);
     });
     if (!done) return done.error();
@@ -114,16 +118,16 @@ Result<std::vector<Uuid>> HubStore::programmesInviting(const PublicKey& key)
     std::vector<Uuid> found;
     const auto done = m_engine->read([&](Session& session) {
         found.clear();
-        for (const Row& row :
-            session.run("SELECT programme FROM invitation WHERE key=$1 ORDER BY programme LIMIT 16", {cell(key)}))
+        for (const Row& row : session.run(
+                 "SELECT programme FROM invitation WHERE key=$1 ORDER BY programme LIMIT 16", {cell(key)}))
             found.push_back(idOf(row.bytes(0)));
     });
     if (!done) return done.error();
     return found;
 }
 
-Result<Done> HubStore::audit(
-    const Uuid& programme, const StreamId& who, const std::string& what, const std::string& detail, Instant now)
+Result<Done> HubStore::audit(const Uuid& programme, const StreamId& who, const std::string& what,
+    const std::string& detail, Instant now)
 {
     return m_engine->write([&](Session& session) { note(session, programme, who, what, detail, now); });
 }

@@ -31,7 +31,8 @@ void insert(Session& session, const Uuid& programme, const Arrival& arrival, std
         session.run("INSERT INTO fact (programme, at, n, line) VALUES ($1, $2, $3, $4)",
             {cell(programme), at, n, Blob{line}});
     for (const PublicKey& key : arrival.invitations)
-        session.run("INSERT INTO invitation (key, programme) VALUES ($1, $2) ON CONFLICT (key, programme) DO NOTHING",
+        session.run(
+            "INSERT INTO invitation (key, programme) VALUES ($1, $2) ON CONFLICT (key, programme) DO NOTHING",
             {cell(key), cell(programme)});
     session.run("INSERT INTO stream (programme, stream, key, last, forked) VALUES ($1, $2, $3, $4, $5)"
                 " ON CONFLICT (programme, stream) DO UPDATE SET last=$4, forked=$5",
@@ -47,8 +48,9 @@ Result<Placed> HubStore::place(const Uuid& programme, const Arrival& arrival)
     const auto done = m_engine->write([&](Session& session) {
         placed = {};
         // Taking the programme's row first lets one segment after another in, whichever hub they came to.
-        const Rows head = session.run(
-            "SELECT head FROM programme WHERE programme=$1" + std::string(session.forUpdate()), {cell(programme)});
+        const Rows head =
+            session.run("SELECT head FROM programme WHERE programme=$1" + std::string(session.forUpdate()),
+                {cell(programme)});
         if (head.empty()) return;
         if (auto receipt = receiptOf(session, programme, arrival)) {
             placed = {Outcome::Had, *receipt, 0};
@@ -70,14 +72,16 @@ Result<Placed> HubStore::place(const Uuid& programme, const Arrival& arrival)
         session.run("UPDATE stream SET last=$1, forked=$2 WHERE programme=$3 AND stream=$4",
             {std::max(last, header.last), std::int64_t{isForked}, cell(programme), cell(header.stream)});
         session.run("UPDATE programme SET head=$1 WHERE programme=$2", {at, cell(programme)});
-        if (arrival.isFork) note(session, programme, arrival.pushedBy, "fork", domain::formatHex(header.stream), arrival.now);
+        if (arrival.isFork)
+            note(session, programme, arrival.pushedBy, "fork", domain::formatHex(header.stream), arrival.now);
         placed = {Outcome::Stored, {at, arrival.id, header.last, header.stream, arrival.now}, 0};
     });
     if (!done) return done.error();
     return placed;
 }
 
-Result<std::vector<StoredSegment>> HubStore::page(const Uuid& programme, std::int64_t after, std::int64_t most)
+Result<std::vector<StoredSegment>> HubStore::page(
+    const Uuid& programme, std::int64_t after, std::int64_t most)
 {
     std::vector<StoredSegment> page;
     const auto done = m_engine->read([&](Session& session) {
@@ -118,7 +122,8 @@ Result<std::map<StreamId, std::int64_t>> HubStore::lastNumbers(const Uuid& progr
     std::map<StreamId, std::int64_t> last;
     const auto done = m_engine->read([&](Session& session) {
         last.clear();
-        for (const Row& row : session.run("SELECT stream, last FROM stream WHERE programme=$1", {cell(programme)}))
+        for (const Row& row :
+            session.run("SELECT stream, last FROM stream WHERE programme=$1", {cell(programme)}))
             last.emplace(arrayOf<16>(row.bytes(0)), row.number(1));
     });
     if (!done) return done.error();

@@ -63,11 +63,9 @@ Result<std::unique_ptr<SQLite::Database>> takeLock(const std::string& path)
 
 class SqliteEngine final : public Engine {
 public:
-    SqliteEngine(std::unique_ptr<SQLite::Database> lock, SqliteConnection writer) :
-        m_lock(std::move(lock)),
-        m_path(writer.path),
-        m_writer(std::move(writer)),
-        m_thread([this] { writeAll(); })
+    SqliteEngine(std::unique_ptr<SQLite::Database> lock, SqliteConnection writer)
+        : m_lock(std::move(lock)), m_path(writer.path), m_writer(std::move(writer)),
+          m_thread([this] { writeAll(); })
     {
     }
     ~SqliteEngine() override
@@ -190,7 +188,8 @@ private:
 Result<std::unique_ptr<Engine>> openSqlite(const std::string& path, Opening opening)
 {
     auto lock = takeLock(path);
-    if (!lock && (opening == Opening::Serve || lock.error().code != ErrorCode::StoreBusy)) return lock.error();
+    if (!lock && (opening == Opening::Serve || lock.error().code != ErrorCode::StoreBusy))
+        return lock.error();
     SqliteConnection writer;
     writer.path = path;
     auto database = store::openWriter(path, "");

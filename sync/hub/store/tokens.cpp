@@ -22,22 +22,24 @@ Result<std::optional<PublicKey>> HubStore::keyOf(const Uuid& programme, const St
 {
     std::optional<PublicKey> key;
     const auto done = m_engine->read([&](Session& session) {
-        for (const Row& row : session.run("SELECT key FROM stream WHERE programme=$1 AND stream=$2",
-                 {cell(programme), cell(stream)}))
+        for (const Row& row : session.run(
+                 "SELECT key FROM stream WHERE programme=$1 AND stream=$2", {cell(programme), cell(stream)}))
             key = arrayOf<32>(row.bytes(0));
     });
     if (!done) return done.error();
     return key;
 }
 
-Result<bool> HubStore::putToken(const Bearer& bearer, const Hash& token, const std::string& nonce, Instant now)
+Result<bool> HubStore::putToken(
+    const Bearer& bearer, const Hash& token, const std::string& nonce, Instant now)
 {
     bool isFresh = false;
     const auto done = m_engine->write([&](Session& session) {
         session.run("DELETE FROM nonce WHERE until_ms<$1", {cell(now)});
-        isFresh = !session.run("INSERT INTO nonce (nonce, until_ms) VALUES ($1, $2)"
-                               " ON CONFLICT (nonce) DO NOTHING RETURNING until_ms",
-                             {Blob{nonce}, domain::toMs(now) + keepNonceMs})
+        isFresh = !session
+                       .run("INSERT INTO nonce (nonce, until_ms) VALUES ($1, $2)"
+                            " ON CONFLICT (nonce) DO NOTHING RETURNING until_ms",
+                           {Blob{nonce}, domain::toMs(now) + keepNonceMs})
                        .empty();
         if (!isFresh) return;
         session.run("INSERT INTO token (programme, stream, handle, hash, made_ms) VALUES ($1, $2, $3, $4, $5)"
