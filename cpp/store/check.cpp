@@ -5,6 +5,7 @@
 #include <sqlite3.h>
 
 #include "domain/log/change.h"
+#include "store/folding.h"
 #include "store/sqlite_error.h"
 
 namespace duskrow::store {
@@ -13,32 +14,65 @@ using namespace duskrow::domain;
 
 namespace {
 
-void readLog(SQLite::Database& database, CheckReport& report)
+// The bytes say of themselves which change they are: a row that was altered no longer agrees.
+void readLine(std::string_view body, const StreamId& stream, std::int64_t seq, CheckReport& report)
+{
+    ++report.changes;
+    const auto change = readChange(body);
+    if (!change || change->ref != ChangeRef{stream, seq}) ++report.unreadable;
+}
+
+void readTail(SQLite::Database& database, CheckReport& report)
 {
     SQLite::Statement log(
         database, "SELECT body, id, seq, record FROM change JOIN stream ON local=stream ORDER BY local, seq");
     while (log.executeStep()) {
-        ++report.changes;
-        const auto change = readChange(log.getColumn(0).getString());
-        // The bytes say of themselves which change they are: a row that was altered no longer agrees.
-        if (!change || uuidOf(log.getColumn(1)).bytes != change->ref.stream
-            || log.getColumn(2).getInt64() != change->ref.seq || uuidOf(log.getColumn(3)) != change->record)
-            ++report.unreadable;
+        const std::string body = log.getColumn(0).getString();
+        readLine(body, uuidOf(log.getColumn(1)).bytes, log.getColumn(2).getInt64(), report);
+        const auto change = readChange(body);
+        if (change && uuidOf(log.getColumn(3)) != change->record) ++report.unreadable;
     }
+}
+
+void readSegments(SQLite::Database& database, CheckReport& report)
+{
+    SealedLines lines(database);
+    SQLite::Statement query(
+        database, "SELECT segment.id, stream.id, first, last FROM segment JOIN stream ON local=stream");
+    while (query.executeStep()) {
+        const std::int64_t first = query.getColumn(2).getInt64();
+        const std::int64_t last = query.getColumn(3).getInt64();
+        const auto unpacked = lines.segment(query.getColumn(0).getInt64());
+        if (!unpacked || static_cast<std::int64_t>(unpacked->lines.size()) != last - first + 1) {
+            report.changes += last - first + 1;
+            report.unreadable += last - first + 1;
+            continue;
+        }
+        for (std::size_t i = 0; i < unpacked->lines.size(); ++i)
+            if (unpacked->lines[i].starts_with('{'))
+                readLine(unpacked->lines[i], uuidOf(query.getColumn(1)).bytes,
+                    first + static_cast<std::int64_t>(i), report);
+    }
+}
+
+// Numbers that are missing in a stream's rows, before the first and between them.
+void countGaps(SQLite::Database& database, CheckReport& report)
+{
     report.gaps =
         database
-            .execAndGet("SELECT coalesce(sum(missing), 0) FROM (SELECT max(seq) - count(*) AS missing "
-                        "FROM change GROUP BY stream)")
+            .execAndGet("SELECT coalesce(sum(max(0, top - coalesce(sealed, 0) - here)), 0) FROM (SELECT "
+                        "max(seq) AS top, count(*) AS here, (SELECT max(last) FROM segment WHERE "
+                        "segment.stream=change.stream AND waits=0) AS sealed FROM change GROUP BY stream)")
             .getInt64();
 }
 
-bool refoldsEqual(SQLite::Database& copy)
+bool refoldsEqual(SQLite::Database& copy, const Uuid& programme)
 {
-    CurrentTables tables(copy);
-    if (tables.isStale()) return true; // made by another version: opening makes them anew
-    const std::string before = tables.dump();
-    tables.rebuild({});
-    return tables.dump() == before;
+    Folding folding(copy, programme);
+    if (folding.isStale()) return true; // made by another version: opening makes them anew
+    const std::string before = folding.tables().dump();
+    folding.rebuild({});
+    return folding.tables().dump() == before;
 }
 
 } // namespace
@@ -56,8 +90,14 @@ Result<CheckReport> checkStore(const std::string& path)
         SQLite::Database copy(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         SQLite::Backup backup(copy, **database);
         if (backup.executeStep() != SQLITE_DONE) return Error{ErrorCode::StoreBusy, {path}};
-        readLog(copy, report);
-        report.tablesEqual = refoldsEqual(copy);
+        readTail(copy, report);
+        readSegments(copy, report);
+        countGaps(copy, report);
+        SQLite::Statement programme(copy, "SELECT value FROM setting WHERE key='programme'");
+        const bool isNamed = programme.executeStep();
+        const auto id = isNamed ? parseUuid(programme.getColumn(0).getString()) : std::nullopt;
+        programme.reset();
+        report.tablesEqual = refoldsEqual(copy, id.value_or(Uuid{}));
         return report;
     });
 }

@@ -13,7 +13,7 @@ using namespace duskrow::domain;
 namespace {
 
 // Raised by hand when the generated tables themselves change their form.
-constexpr int tableForm = 1;
+constexpr int tableForm = 2;
 
 std::string columnType(FieldType type)
 {
@@ -62,12 +62,30 @@ std::string declarationOf(const Field& field)
     return all;
 }
 
-Folded foldBodies(const std::vector<std::string>& bodies)
+// Why a change is not among the records, as the tables say it.
+std::string_view reasonOf(Standing standing)
 {
-    std::vector<Change> changes;
-    for (const std::string& body : bodies)
-        if (auto change = readChange(body)) changes.push_back(std::move(*change));
-    return changes.empty() ? Folded{} : fold(changes);
+    switch (standing) {
+    case Standing::Counts:
+        break;
+    case Standing::NotEnrolled:
+        return "not_enrolled";
+    case Standing::Ended:
+        return "ended";
+    case Standing::MemberEnded:
+        return "member_ended";
+    case Standing::NotYours:
+        return "not_yours";
+    case Standing::OtherSite:
+        return "other_site";
+    case Standing::CoordinatorOnly:
+        return "coordinator_only";
+    case Standing::RootOnly:
+        return "root_only";
+    case Standing::SettlingNotYours:
+        return "settling_not_yours";
+    }
+    return "counts";
 }
 
 } // namespace
@@ -138,6 +156,8 @@ bool CurrentTables::isStale() const
 
 void CurrentTables::create()
 {
+    m_statements.clear();
+    m_rows.clear();
     std::vector<std::string> old;
     SQLite::Statement query(
         m_database, "SELECT name FROM sqlite_schema WHERE type='table' AND name LIKE 'now\\_%' ESCAPE '\\'");
@@ -160,36 +180,17 @@ void CurrentTables::create()
     m_database.exec(
         "CREATE TABLE now_difference (record BLOB, kind TEXT, field TEXT, PRIMARY KEY (record, field)) "
         "STRICT, WITHOUT ROWID");
+    m_database.exec("CREATE TABLE now_aside (record BLOB, change TEXT, kind TEXT, reason TEXT, "
+                    "PRIMARY KEY (record, change)) STRICT, WITHOUT ROWID");
+    m_database.exec("CREATE TABLE now_stale (record BLOB PRIMARY KEY, kind TEXT) STRICT, WITHOUT ROWID");
+    m_database.exec("CREATE TABLE now_roster (record BLOB PRIMARY KEY) STRICT, WITHOUT ROWID");
 }
 
-bool CurrentTables::rebuild(const Progress& progress)
+void CurrentTables::stamp()
 {
-    m_statements.clear();
-    m_rows.clear();
-    SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
-    create();
-    const std::int64_t all = m_database.execAndGet("SELECT count(*) FROM change").getInt64();
-    SQLite::Statement query(m_database, "SELECT record, body FROM change ORDER BY record");
-    std::vector<std::string> bodies;
-    std::string current;
-    std::int64_t done = 0;
-    const auto flush = [&] {
-        if (const Folded folded = foldBodies(bodies); !folded.record.isNil()) put(folded);
-        bodies.clear();
-    };
-    while (query.executeStep()) {
-        std::string record = query.getColumn(0).getString();
-        if (record != current) flush();
-        current = std::move(record);
-        bodies.push_back(query.getColumn(1).getString());
-        if (++done % 1000 == 0 && progress && !progress(done, all)) return false;
-    }
-    flush();
     SQLite::Statement stamp(m_database, "INSERT OR REPLACE INTO setting VALUES ('declaration', ?)");
     stamp.bind(1, declarationHash());
     stamp.exec();
-    transaction.commit();
-    return true;
 }
 
 // The statement that writes a row of a kind. It is found by the kind: its SQL is too long to be made and
@@ -206,17 +207,22 @@ Running CurrentTables::rowOf(const RecordKind& kind)
     return Running(found->second);
 }
 
-void CurrentTables::put(const Folded& folded)
+void CurrentTables::put(const Folded& folded, bool isNew)
 {
     const RecordKind* kind = findKind(folded.kind);
-    if (!kind) return;
-    Running insert = rowOf(*kind);
+    if (kind && folded.isThere) putRow(*kind, folded);
+    if (kind && !folded.isThere && !isNew) remove(tableOf(*kind), "id", folded.record);
+    putQuestions(folded, isNew);
+}
 
+void CurrentTables::putRow(const RecordKind& kind, const Folded& folded)
+{
+    Running insert = rowOf(kind);
     std::map<std::string, Value> newer = folded.values;
     int at = 1;
     const std::string id = blobOf(folded.record);
     insert->bind(at++, id.data(), static_cast<int>(id.size()));
-    for (const Field& field : kind->fields) {
+    for (const Field& field : kind.fields) {
         const auto found = newer.find(std::string(field.name));
         const bool holds = found != newer.end() && canHold(field, found->second);
         bindValue(*insert, at++, field.type, holds ? found->second : Value{});
@@ -230,22 +236,46 @@ void CurrentTables::put(const Folded& folded)
         insert->bind(at++, text);
     insert->bind(at, folded.broughtBack ? 1 : 0);
     insert->exec();
-    putDifferences(folded);
 }
 
-void CurrentTables::putDifferences(const Folded& folded)
+void CurrentTables::remove(const std::string& table, const std::string& column, const Uuid& record)
 {
-    const std::string id = blobOf(folded.record);
-    Running clear = m_statements.prepared("DELETE FROM now_difference WHERE record=?");
-    clear->bind(1, id.data(), static_cast<int>(id.size()));
+    Running clear = m_statements.prepared("DELETE FROM " + table + " WHERE " + column + "=?");
+    clear->bind(1, record.bytes.data(), static_cast<int>(record.bytes.size()));
     clear->exec();
-    for (const Difference& difference : folded.differences) {
-        Running insert = m_statements.prepared("INSERT INTO now_difference VALUES (?,?,?)");
-        insert->bind(1, id.data(), static_cast<int>(id.size()));
+}
+
+// What waits for the coordinator: differences, what is kept aside, proposals, rulings gone stale.
+void CurrentTables::putQuestions(const Folded& folded, bool isNew)
+{
+    if (!isNew)
+        for (const char* table : {"now_difference", "now_aside", "now_stale"})
+            remove(table, "record", folded.record);
+    const auto name = [&](Running& insert) {
+        insert->bind(1, folded.record.bytes.data(), static_cast<int>(folded.record.bytes.size()));
         insert->bind(2, folded.kind);
+    };
+    for (const Difference& difference : folded.differences) {
+        Running insert =
+            m_statements.prepared("INSERT INTO now_difference (record, kind, field) VALUES (?,?,?)");
+        name(insert);
         insert->bind(3, difference.field);
         insert->exec();
     }
+    const auto putAside = [&](const ChangeRef& ref, std::string_view reason) {
+        Running insert = m_statements.prepared(
+            "INSERT OR REPLACE INTO now_aside (record, kind, change, reason) VALUES (?,?,?,?)");
+        name(insert);
+        insert->bind(3, formatRef(ref));
+        insert->bind(4, std::string(reason));
+        insert->exec();
+    };
+    for (const auto& [ref, standing] : folded.aside) putAside(ref, reasonOf(standing));
+    for (const ChangeRef& ref : folded.proposals) putAside(ref, "proposal");
+    if (!folded.isRulingStale) return;
+    Running stale = m_statements.prepared("INSERT INTO now_stale (record, kind) VALUES (?,?)");
+    name(stale);
+    stale->exec();
 }
 
 std::string CurrentTables::dump() const
@@ -265,6 +295,8 @@ std::string CurrentTables::dump() const
     };
     for (const RecordKind* kind : recordKinds()) addTable(tableOf(*kind), "id");
     addTable("now_difference", "record, field");
+    addTable("now_aside", "record, change");
+    addTable("now_stale", "record");
     return all;
 }
 

@@ -21,19 +21,22 @@ public:
     static std::string declarationHash();
     [[nodiscard]] bool isStale() const;
 
-    // Drops all tables and folds the whole log again, in one transaction. False when stopped.
-    bool rebuild(const Progress& progress);
+    // Drops all tables and makes them anew, empty; `stamp` then says that they are filled.
+    void create();
+    void stamp();
 
-    // Writes what one record has come to. Kinds this version does not know have no table.
-    void put(const domain::Folded& folded);
+    // Writes what one record has come to; `isNew` when nothing stands there of it. Kinds this version does
+    // not know have no table.
+    void put(const domain::Folded& folded, bool isNew);
 
     // Every row of every table, in a fixed order, as text: equal dumps are equal tables.
     [[nodiscard]] std::string dump() const;
 
 private:
-    void create();
     Running rowOf(const domain::RecordKind& kind);
-    void putDifferences(const domain::Folded& folded);
+    void putRow(const domain::RecordKind& kind, const domain::Folded& folded);
+    void remove(const std::string& table, const std::string& column, const domain::Uuid& record);
+    void putQuestions(const domain::Folded& folded, bool isNew);
 
     SQLite::Database& m_database;
     Statements m_statements;

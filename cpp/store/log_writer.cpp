@@ -31,41 +31,55 @@ Error tooLong(const Edit& edit)
 
 } // namespace
 
-LogWriter::LogWriter(SQLite::Database& database, std::string path, Uuid programme, StreamKey key)
-    : m_database(database), m_path(std::move(path)), m_programme(programme), m_key(std::move(key)),
-      m_tables(database), m_statements(database)
+LogWriter::LogWriter(
+    SQLite::Database& database, std::string path, Uuid programme, StreamId stream, Folding& folding)
+    : m_database(database), m_path(std::move(path)), m_programme(programme), m_stream(stream),
+      m_folding(folding), m_statements(database)
 {
 }
 
 LogWriter::Tail LogWriter::readTail()
 {
     Running add = m_statements.prepared("INSERT OR IGNORE INTO stream (id) VALUES (?)");
-    bindBytes(*add, 1, m_key.stream);
+    bindBytes(*add, 1, m_stream);
     add->exec();
-    Running query = m_statements.prepared("SELECT local, coalesce((SELECT max(seq) FROM change "
-                                          "WHERE stream=local), 0) FROM stream WHERE id=?");
-    bindBytes(*query, 1, m_key.stream);
+    Running query = m_statements.prepared(
+        "SELECT local, max(coalesce((SELECT max(seq) FROM change WHERE stream=local), 0), "
+        "coalesce((SELECT max(last) FROM segment WHERE stream=local), 0)) FROM stream WHERE id=?");
+    bindBytes(*query, 1, m_stream);
     query->executeStep();
     return {query->getColumn(0).getInt64(), query->getColumn(1).getInt64()};
 }
 
-std::vector<Change> LogWriter::changesOf(const Uuid& record)
+// The versions of a field that an edit replaces. Who is no coordinator replaces only his own where people
+// differ: settling is not his. A coordinator also answers the proposals.
+std::vector<ChangeRef> LogWriter::baseFor(
+    const Folded& before, const std::string& kind, const std::string& field, std::span<const Change> changes)
 {
-    std::vector<Change> changes;
-    Running query = m_statements.prepared("SELECT body FROM change WHERE record=?");
-    bindBytes(*query, 1, record.bytes);
-    while (query->executeStep())
-        if (auto change = readChange(query->getColumn(0).getString())) changes.push_back(std::move(*change));
-    return changes;
+    std::vector<ChangeRef> base = baseOf(before, field);
+    const Roster& roster = m_folding.roster();
+    if (roster.isAlone()) return base;
+    if (roster.isCoordinator(m_stream)) {
+        const std::set<ChangeRef> proposals(before.proposals.begin(), before.proposals.end());
+        for (const Change& change : changes)
+            if (proposals.contains(change.ref) && change.fields.contains(field)) base.push_back(change.ref);
+        return base;
+    }
+    const RecordKind* known = findKind(kind);
+    const Field* row = known ? known->find(field) : nullptr;
+    if (base.size() < 2 || !row || row->merge != MergeClass::Measured) return base;
+    const Uuid me = roster.memberOf(m_stream);
+    std::erase_if(base, [&](const ChangeRef& ref) { return roster.memberOf(ref.stream) != me; });
+    return base;
 }
 
-Result<ChangeRef> LogWriter::append(const Edit& edit, const Batch& batch, const Tail& tail)
+Result<Change> LogWriter::append(const Edit& edit, const Batch& batch, const Tail& tail)
 {
-    std::vector<Change> changes = changesOf(edit.record);
-    const Folded before = changes.empty() ? Folded{} : fold(changes);
+    const std::vector<Change> changes = m_folding.changesOf(edit.record);
+    const Folded before = changes.empty() ? Folded{} : m_folding.folded(changes);
     if (!changes.empty() && before.kind != edit.kind) return Error{ErrorCode::RecordMissing, {edit.kind}};
     Change change{.programme = m_programme,
-        .ref = {m_key.stream, tail.seq},
+        .ref = {m_stream, tail.seq},
         .author = batch.author,
         .kind = edit.kind,
         .record = edit.record,
@@ -74,8 +88,10 @@ Result<ChangeRef> LogWriter::append(const Edit& edit, const Batch& batch, const 
         .offset = batch.offset,
         .fields = {},
         .saw = {}};
-    for (const auto& [field, value] : edit.fields) change.fields[field] = {value, baseOf(before, field)};
+    for (const auto& [field, value] : edit.fields)
+        change.fields[field] = {value, baseFor(before, edit.kind, field, changes)};
     if (edit.fields.contains("withdrawn") && !changes.empty()) change.saw = allSeen(before);
+    if (edit.kind == "ruling") change.saw = sawOf(edit);
 
     const std::string body = canonicalJson(change);
     if (body.size() > mostChangeBytes) return tooLong(edit);
@@ -85,33 +101,45 @@ Result<ChangeRef> LogWriter::append(const Edit& edit, const Batch& batch, const 
     bindBytes(*insert, 3, edit.record.bytes);
     insert->bindNoCopy(4, body);
     insert->exec();
+    return change;
+}
 
-    const ChangeRef ref = change.ref;
-    changes.push_back(std::move(change));
-    m_tables.put(fold(changes));
-    return ref;
+// A ruling is about every version of its record that is here now.
+std::vector<ChangeRef> LogWriter::sawOf(const Edit& ruling)
+{
+    std::set<ChangeRef> saw;
+    const auto subject = ruling.fields.find("record");
+    const auto* text = subject == ruling.fields.end() ? nullptr : std::get_if<std::string>(&subject->second);
+    for (const Change& change : m_folding.changesOf(text ? parseUuid(*text).value_or(Uuid{}) : Uuid{}))
+        saw.insert(change.ref);
+    return {saw.begin(), saw.end()};
 }
 
 Result<Kept> LogWriter::keep(const Batch& batch)
 {
     for (const Edit& edit : batch.edits)
         if (const auto checked = checkEdit(edit); !checked) return checked.error();
-    return guarded<Kept>(m_path, [&]() -> Result<Kept> {
+    auto result = guarded<Kept>(m_path, [&]() -> Result<Kept> {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
         Tail tail = m_tail ? *m_tail : readTail();
         Kept kept;
+        std::vector<Change> changes;
         for (const Edit& edit : batch.edits) {
             if (edit.fields.empty()) continue;
             ++tail.seq;
-            const auto ref = append(edit, batch, tail);
-            if (!ref) return ref.error();
-            kept.changes.push_back(*ref);
+            auto change = append(edit, batch, tail);
+            if (!change) return change.error();
+            kept.changes.push_back(change->ref);
+            changes.push_back(std::move(*change));
         }
+        m_folding.take(std::move(changes));
         if (batch.draftDone) deleteDraft(*batch.draftDone);
         transaction.commit();
         m_tail = tail; // only now: what is rolled back was never numbered
         return kept;
     });
+    if (!result) m_folding.forget();
+    return result;
 }
 
 Result<Done> LogWriter::saveDraft(const std::string& key, const std::string& body)

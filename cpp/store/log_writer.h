@@ -4,8 +4,7 @@
 #include <optional>
 
 #include "domain/log/edit.h"
-#include "store/current_tables.h"
-#include "store/stream_key.h"
+#include "store/folding.h"
 
 namespace duskrow::store {
 
@@ -26,7 +25,8 @@ struct Kept {
 // only.
 class LogWriter {
 public:
-    LogWriter(SQLite::Database& database, std::string path, domain::Uuid programme, StreamKey key);
+    LogWriter(SQLite::Database& database, std::string path, domain::Uuid programme, domain::StreamId stream,
+        Folding& folding);
 
     // Errors  those of checkEdit, before anything is written; TooLong when a change would be larger than can
     // be
@@ -37,8 +37,6 @@ public:
     domain::Result<domain::Done> saveDraft(const std::string& key, const std::string& body);
     domain::Result<domain::Done> dropDraft(const std::string& key);
 
-    CurrentTables& tables() { return m_tables; }
-
 private:
     // Where the own stream ends.
     struct Tail {
@@ -46,15 +44,17 @@ private:
         std::int64_t seq = 0;
     };
     Tail readTail();
-    std::vector<domain::Change> changesOf(const domain::Uuid& record);
-    domain::Result<domain::ChangeRef> append(const domain::Edit& edit, const Batch& batch, const Tail& tail);
+    [[nodiscard]] std::vector<domain::ChangeRef> baseFor(const domain::Folded& before,
+        const std::string& kind, const std::string& field, std::span<const domain::Change> changes);
+    std::vector<domain::ChangeRef> sawOf(const domain::Edit& ruling);
+    domain::Result<domain::Change> append(const domain::Edit& edit, const Batch& batch, const Tail& tail);
     void deleteDraft(const std::string& key);
 
     SQLite::Database& m_database;
     std::string m_path;
     domain::Uuid m_programme;
-    StreamKey m_key;
-    CurrentTables m_tables;
+    domain::StreamId m_stream;
+    Folding& m_folding;
     Statements m_statements;
     std::optional<Tail> m_tail;
 };

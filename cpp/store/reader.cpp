@@ -10,7 +10,8 @@ namespace duskrow::store {
 using namespace duskrow::domain;
 
 Reader::Reader(std::unique_ptr<SQLite::Database> database, std::string path)
-    : m_database(std::move(database)), m_path(std::move(path)), m_statements(*m_database)
+    : m_database(std::move(database)), m_path(std::move(path)), m_statements(*m_database),
+      m_lines(*m_database)
 {
 }
 
@@ -18,6 +19,10 @@ void Reader::bindAll(SQLite::Statement& query, const std::vector<Value>& binds)
 {
     int at = 1;
     for (const Value& value : binds) {
+        if (const auto* bytes = std::get_if<RawJson>(&value)) {
+            query.bind(at++, bytes->text.data(), static_cast<int>(bytes->text.size()));
+            continue;
+        }
         const auto* text = std::get_if<std::string>(&value);
         const bool isId = text && parseUuid(*text).has_value();
         bindValue(query, at++, isId ? FieldType::Id : FieldType::Text, value);
@@ -61,13 +66,21 @@ void Reader::readRow(SQLite::Statement& query, const Fields& fields, Record& rec
 Result<std::vector<Change>> Reader::changesOf(const Uuid& record)
 {
     return guarded<std::vector<Change>>(m_path, [&] {
-        Running query = m_statements.prepared("SELECT body FROM change WHERE record=? ORDER BY stream, seq");
-        bindAll(*query, {formatUuid(record)});
-        std::vector<Change> changes;
-        while (query->executeStep())
-            if (auto change = readChange(query->getColumn(0).getString()))
-                changes.push_back(std::move(*change));
+        std::vector<Change> changes = m_lines.changesOf(record);
+        std::sort(
+            changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.ref < b.ref; });
         return changes;
+    });
+}
+
+Result<Done> Reader::eachRow(const std::string& sql, const std::vector<Value>& binds,
+    const std::function<void(SQLite::Statement&)>& take)
+{
+    return guarded<Done>(m_path, [&] {
+        Running query = m_statements.prepared(sql);
+        bindAll(*query, binds);
+        while (query->executeStep()) take(*query);
+        return Done{};
     });
 }
 
@@ -105,7 +118,8 @@ Result<std::vector<std::string>> Reader::draftKeys()
 Result<std::int64_t> Reader::countOfChanges()
 {
     return guarded<std::int64_t>(m_path, [&] {
-        Running query = m_statements.prepared("SELECT count(*) FROM change");
+        Running query = m_statements.prepared("SELECT (SELECT count(*) FROM change) + "
+                                              "(SELECT coalesce(sum(last - first + 1), 0) FROM segment)");
         query->executeStep();
         return std::int64_t{query->getColumn(0).getInt64()};
     });

@@ -3,6 +3,7 @@
 
 #include "domain/log/fold.h"
 #include "store/current_tables.h"
+#include "store/sealed_lines.h"
 #include "store/sqlite_error.h"
 
 namespace duskrow::store {
@@ -45,6 +46,14 @@ public:
     domain::Result<std::optional<std::string>> deviceSetting(const std::string& key);
     domain::Result<std::int64_t> countOfChanges();
 
+    // Each row that SQL of this layer gives. Text binds are ids where they have that form; a RawJson bind is
+    // bytes.
+    domain::Result<domain::Done> eachRow(const std::string& sql, const std::vector<domain::Value>& binds,
+        const std::function<void(SQLite::Statement&)>& take);
+    // The unpacked lines of a segment.
+    SealedLines& lines() { return m_lines; }
+    [[nodiscard]] const std::string& path() const { return m_path; }
+
 private:
     domain::Result<std::optional<std::string>> oneText(const std::string& sql, const std::string& key);
     static void bindAll(SQLite::Statement& query, const std::vector<domain::Value>& binds);
@@ -56,6 +65,7 @@ private:
     std::unique_ptr<SQLite::Database> m_database;
     std::string m_path;
     Statements m_statements;
+    SealedLines m_lines;
 };
 
 } // namespace duskrow::store

@@ -5,6 +5,8 @@
 #include <filesystem>
 #include <future>
 
+#include "store/durable_file.h"
+
 namespace duskrow::store {
 
 using namespace duskrow::domain;
@@ -73,24 +75,70 @@ Result<Uuid> programmeOf(
     });
 }
 
-// A store that came from elsewhere (copied, restored) has another token than the key file: a new stream
-// begins.
-Result<StreamKey> ownKey(
+// Where the own stream ends in this file.
+std::int64_t endOf(SQLite::Database& database, const StreamId& stream)
+{
+    SQLite::Statement query(database,
+        "SELECT max(coalesce((SELECT max(seq) FROM change WHERE stream=local), 0), "
+        "coalesce((SELECT max(last) FROM segment WHERE stream=local), 0)) FROM stream WHERE id=?");
+    query.bind(1, stream.data(), static_cast<int>(stream.size()));
+    return query.executeStep() ? query.getColumn(0).getInt64() : 0;
+}
+
+// A key that may go on being used: its store was not copied or restored from elsewhere (another token than
+// the key file's), not put back from a backup (it ends before what was handed over), and has not met its
+// double.
+bool goesOn(SQLite::Database& database, const StreamKey& key)
+{
+    return key.installToken == setting(database, "install_token")
+        && endOf(database, key.stream) >= key.handedOver
+        && setting(database, "forked/" + formatHex(key.stream)).empty();
+}
+
+struct OwnKey {
+    StreamKey key;
+    bool isNew = false;
+};
+
+Result<OwnKey> ownKey(
     SQLite::Database& database, const std::string& path, const std::string& folder, const Uuid& programme)
 {
     auto found = loadKey(folder, programme);
     if (!found) return found.error();
-    const auto held = guarded<std::string>(path, [&] { return setting(database, "install_token"); });
-    if (!held) return held.error();
-    if (*found && (*found)->installToken == *held) return std::move(**found);
+    const auto good = guarded<bool>(path, [&] { return *found && goesOn(database, **found); });
+    if (!good) return good.error();
+    if (*good) return OwnKey{std::move(**found), false};
     auto key = makeKey(folder, programme);
     if (!key) return key.error();
-    const auto stored = guarded<Done>(path, [&] {
+    const auto stored = guarded<bool>(path, [&] {
+        const bool isFirst = setting(database, "install_token").empty();
         putSetting(database, "install_token", key->installToken);
-        return Done{};
+        return isFirst;
     });
     if (!stored) return stored.error();
-    return key;
+    return OwnKey{std::move(*key), !*stored};
+}
+
+// Who made the programme. Of a store that never met others it is whoever wrote in it; a stream that begins
+// while one is still alone joins them, because nobody else could let it in.
+Result<Done> settleFounders(SQLite::Database& database, const std::string& path, const OpenHow& how,
+    const StreamId& own, Folding& folding)
+{
+    return guarded<Done>(path, [&] {
+        std::set<StreamId> founders = streamsIn(setting(database, "founders"));
+        const std::set<StreamId> before = founders;
+        if (founders.empty()) founders = how.founders;
+        if (founders.empty() || (!before.empty() && folding.roster().isAlone() && how.founders.empty()))
+            founders.insert(own);
+        if (before.empty() && how.founders.empty()) {
+            SQLite::Statement query(database, "SELECT lower(hex(id)) FROM stream");
+            while (query.executeStep()) founders.merge(streamsIn(query.getColumn(0).getString()));
+        }
+        if (founders == before) return Done{};
+        putSetting(database, "founders", textOf(founders));
+        folding.forget();
+        return Done{};
+    });
 }
 
 bool stands(const std::string& path)
@@ -99,11 +147,10 @@ bool stands(const std::string& path)
     return std::filesystem::exists(path, failure);
 }
 
-Result<Done> refreshTables(SQLite::Database& database, const std::string& path, const Progress& progress)
+Result<Done> refreshTables(Folding& folding, const std::string& path, const Progress& progress)
 {
     return guarded<Done>(path, [&]() -> Result<Done> {
-        CurrentTables tables(database);
-        if (!tables.isStale() || tables.rebuild(progress)) return Done{};
+        if (!folding.isStale() || folding.rebuild(progress)) return Done{};
         return Error{ErrorCode::StoreBusy, {path}, "folding was stopped"};
     });
 }
@@ -135,10 +182,14 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     const auto programme = programmeOf(*parts.database, path, how.programme);
     if (!programme) return programme.error();
     parts.programme = *programme;
-    auto key = ownKey(*parts.database, path, how.keyFolder, parts.programme);
-    if (!key) return key.error();
-    parts.key = std::move(*key);
-    if (const auto fresh = refreshTables(*parts.database, path, how.progress); !fresh) return fresh.error();
+    auto own = ownKey(*parts.database, path, how.keyFolder, parts.programme);
+    if (!own) return own.error();
+    parts.key = std::move(own->key);
+    parts.hasNewStream = own->isNew;
+    parts.folding = std::make_unique<Folding>(*parts.database, parts.programme);
+    if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
+    const auto founders = settleFounders(*parts.database, path, how, parts.key.stream, *parts.folding);
+    if (!founders) return founders.error();
     return parts;
 }
 
@@ -146,14 +197,15 @@ Result<std::unique_ptr<Store>> Store::open(const std::string& path, const OpenHo
 {
     auto parts = prepare(path, how);
     if (!parts) return parts.error();
-    return std::unique_ptr<Store>(new Store(path, how.vfs, std::move(*parts)));
+    return std::unique_ptr<Store>(new Store(path, how, std::move(*parts)));
 }
 
-Store::Store(std::string path, std::string vfs, Parts parts)
-    : m_path(std::move(path)), m_vfs(std::move(vfs)), m_programme(parts.programme),
-      m_stream(parts.key.stream), m_lock(std::move(parts.lock)), m_database(std::move(parts.database)),
-      m_writer(std::make_unique<LogWriter>(*m_database, m_path, m_programme, std::move(parts.key))),
-      m_thread([this] { run(); })
+Store::Store(std::string path, const OpenHow& how, Parts parts)
+    : m_path(std::move(path)), m_vfs(how.vfs), m_keyFolder(how.keyFolder), m_programme(parts.programme),
+      m_key(std::move(parts.key)), m_hasNewStream(parts.hasNewStream), m_lock(std::move(parts.lock)),
+      m_database(std::move(parts.database)), m_folding(std::move(parts.folding)),
+      m_writer(std::make_unique<LogWriter>(*m_database, m_path, m_programme, m_key.stream, *m_folding)),
+      m_shelf(std::make_unique<SegmentShelf>(*m_database, m_path, *m_folding)), m_thread([this] { run(); })
 {
 }
 
@@ -165,7 +217,9 @@ Store::~Store()
     }
     m_wake.notify_all();
     m_thread.join();
+    m_shelf.reset();
     m_writer.reset();
+    m_folding.reset();
 }
 
 void Store::run()
@@ -257,6 +311,46 @@ Result<Done> Store::saveSettingNow(const std::string& key, const std::string& va
         }));
     });
     return answer.get();
+}
+
+template <typename T>
+Result<T> Store::wait(std::function<Result<T>()> work)
+{
+    std::promise<Result<T>> promise;
+    auto answer = promise.get_future();
+    post([&] { promise.set_value(work()); });
+    return answer.get();
+}
+
+Result<Taken> Store::takeNow(const IncomingSegment& segment)
+{
+    return wait<Taken>([&] { return m_shelf->take(segment); });
+}
+
+Result<Done> Store::sealNow(const SegmentRow& segment)
+{
+    return wait<Done>([&]() -> Result<Done> {
+        if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
+            return noted.error();
+        return m_shelf->seal(segment);
+    });
+}
+
+Result<Done> Store::markPassedOnNow(const std::string& route, const std::vector<SegmentId>& ids, Instant at)
+{
+    return wait<Done>([&] { return m_shelf->markPassedOn(route, ids, at); });
+}
+
+Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
+{
+    const auto file = std::filesystem::path(m_path + ".d") / "aside" / formatHex(row.hash);
+    if (const auto written = writeDurably(file, bytes, Access::Everyone); !written) return written.error();
+    return wait<Done>([&] { return m_shelf->keepAside(row); });
+}
+
+Signature Store::sign(std::string_view message) const
+{
+    return signWith(m_key, message);
 }
 
 void Store::flush()

@@ -9,6 +9,8 @@
 #include "store/connection.h"
 #include "store/log_writer.h"
 #include "store/reader.h"
+#include "store/segment_shelf.h"
+#include "store/stream_key.h"
 
 namespace duskrow::store {
 
@@ -18,6 +20,7 @@ struct OpenHow {
     Progress progress = {}; // of folding the log again after an update
     std::string vfs = {}; // of SQLite, for fault tests
     std::optional<domain::Uuid> programme = {}; // of a store made now; a fresh id when left out
+    std::set<domain::StreamId> founders = {}; // of a programme that is joined; empty for one that is made now
 };
 
 // One programme in one file. Writing happens on a thread of its own, in the order asked; the answer comes on
@@ -46,11 +49,24 @@ public:
     domain::Result<domain::Done> saveSettingNow(const std::string& key, const std::string& value);
     void flush(); // waits until all that was asked is done
 
+    // --- What the exchange does. All of it waits for the writer, and is for a thread that may wait.
+    domain::Result<Taken> takeNow(const IncomingSegment& segment);
+    // Puts a segment in the place of the changes it was made of. Its numbers may leave the device after this.
+    domain::Result<domain::Done> sealNow(const SegmentRow& segment);
+    domain::Result<domain::Done> markPassedOnNow(
+        const std::string& route, const std::vector<SegmentId>& ids, domain::Instant at);
+    // Keeps refused bytes beside the store, with the reason.
+    domain::Result<domain::Done> keepAsideNow(const AsideRow& row, std::string_view bytes);
+    [[nodiscard]] domain::Signature sign(std::string_view message) const;
+    [[nodiscard]] const domain::PublicKey& publicKey() const { return m_key.publicKey; }
+    // Whether this opening began a new stream, because the store was copied, restored or met its double.
+    [[nodiscard]] bool hasNewStream() const { return m_hasNewStream; }
+
     domain::Result<std::unique_ptr<Reader>> reader() const;
 
     [[nodiscard]] const std::string& path() const { return m_path; }
     [[nodiscard]] const domain::Uuid& programme() const { return m_programme; }
-    [[nodiscard]] const domain::StreamId& stream() const { return m_stream; }
+    [[nodiscard]] const domain::StreamId& stream() const { return m_key.stream; }
 
 private:
     struct Parts {
@@ -58,21 +74,29 @@ private:
         std::unique_ptr<SQLite::Database> database;
         domain::Uuid programme;
         StreamKey key;
+        bool hasNewStream = false;
+        std::unique_ptr<Folding> folding;
     };
-    Store(std::string path, std::string vfs, Parts parts);
+    Store(std::string path, const OpenHow& how, Parts parts);
 
     static domain::Result<Parts> prepare(const std::string& path, const OpenHow& how);
     void post(std::function<void()> job);
+    template <typename T>
+    domain::Result<T> wait(std::function<domain::Result<T>()> work);
     void sealDrafts();
     void run();
 
     std::string m_path;
     std::string m_vfs;
+    std::string m_keyFolder;
     domain::Uuid m_programme;
-    domain::StreamId m_stream;
+    StreamKey m_key;
+    bool m_hasNewStream = false;
     std::unique_ptr<SQLite::Database> m_lock;
     std::unique_ptr<SQLite::Database> m_database;
+    std::unique_ptr<Folding> m_folding;
     std::unique_ptr<LogWriter> m_writer;
+    std::unique_ptr<SegmentShelf> m_shelf;
 
     std::mutex m_mutex;
     std::condition_variable m_wake;

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "store/stream_key.h"
 
+#include <charconv>
 #include <filesystem>
 #include <fstream>
 #include <sodium.h>
+#include <utility>
 
 #include "store/durable_file.h"
 
@@ -24,7 +26,21 @@ StreamKey keyFromSeed(const std::array<std::uint8_t, 32>& seed, std::string toke
     std::array<std::uint8_t, 64> secret{};
     crypto_sign_seed_keypair(publicKey.data(), secret.data(), seed.data());
     sodium_memzero(secret.data(), secret.size());
-    return {streamOf(publicKey, programme), std::move(token), seed};
+    return {streamOf(publicKey, programme), std::move(token), seed, publicKey, 0};
+}
+
+} // namespace
+
+namespace {
+
+Result<Done> writeKey(const std::filesystem::path& path, const StreamKey& key)
+{
+    const std::string text =
+        formatHex(key.seed) + '\n' + key.installToken + '\n' + std::to_string(key.handedOver) + '\n';
+    const auto kept = writeDurably(path, text, Access::OwnerOnly);
+    if (!kept && kept.error().code == ErrorCode::DiskFull) return kept.error();
+    if (!kept) return Error{ErrorCode::KeyUnreadable, {path.string()}, kept.error().detail};
+    return Done{};
 }
 
 } // namespace
@@ -37,11 +53,31 @@ Result<StreamKey> makeKey(const std::string& folder, const Uuid& programme)
     std::array<std::uint8_t, 16> token{};
     randombytes_buf(seed.data(), seed.size());
     randombytes_buf(token.data(), token.size());
+    StreamKey key = keyFromSeed(seed, formatHex(token), programme);
+    if (const auto written = writeKey(path, key); !written) return written.error();
+    return key;
+}
 
-    const auto kept = writeDurably(path, formatHex(seed) + '\n' + formatHex(token) + '\n', Access::OwnerOnly);
-    if (!kept && kept.error().code == ErrorCode::DiskFull) return kept.error();
-    if (!kept) return Error{ErrorCode::KeyUnreadable, {path.string()}, kept.error().detail};
-    return keyFromSeed(seed, formatHex(token), programme);
+Result<Done> noteHandingOver(
+    const std::string& folder, const Uuid& programme, StreamKey& key, std::int64_t last)
+{
+    if (last <= key.handedOver) return Done{};
+    const std::int64_t before = std::exchange(key.handedOver, last);
+    auto written = writeKey(keyPath(folder, programme), key);
+    if (!written) key.handedOver = before;
+    return written;
+}
+
+Signature signWith(const StreamKey& key, std::string_view message)
+{
+    PublicKey publicKey{};
+    std::array<std::uint8_t, 64> secret{};
+    crypto_sign_seed_keypair(publicKey.data(), secret.data(), key.seed.data());
+    Signature signature{};
+    crypto_sign_detached(signature.data(), nullptr, reinterpret_cast<const unsigned char*>(message.data()),
+        message.size(), secret.data());
+    sodium_memzero(secret.data(), secret.size());
+    return signature;
 }
 
 Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& programme)
@@ -58,7 +94,15 @@ Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& 
     if (!std::getline(file, seedText) || !std::getline(file, token) || !parseHex(seedText, seed)
         || !parseHex(token, tokenBytes))
         return Error{ErrorCode::KeyUnreadable, {path.string()}};
-    return std::optional<StreamKey>{keyFromSeed(seed, token, programme)};
+    StreamKey key = keyFromSeed(seed, token, programme);
+    std::string handedOver;
+    if (std::getline(file, handedOver)) {
+        const char* end = handedOver.data() + handedOver.size();
+        const auto [at, failed] = std::from_chars(handedOver.data(), end, key.handedOver);
+        if (failed != std::errc{} || at != end || key.handedOver < 0)
+            return Error{ErrorCode::KeyUnreadable, {path.string()}};
+    }
+    return std::optional<StreamKey>{std::move(key)};
 }
 
 Uuid newId(Instant now)

@@ -15,6 +15,8 @@ struct StreamKey {
     domain::StreamId stream{};
     std::string installToken; // 32 hexadecimal digits
     std::array<std::uint8_t, 32> seed{}; // of the Ed25519 key pair
+    domain::PublicKey publicKey{};
+    std::int64_t handedOver = 0; // the highest number that may have left this device
 };
 
 // Reads the key of a programme from its file in `folder`; nothing when there is none yet.
@@ -27,6 +29,15 @@ domain::Result<std::optional<StreamKey>> loadKey(const std::string& folder, cons
 //
 // Errors  KeyUnreadable {path} when it cannot be written; DiskFull
 domain::Result<StreamKey> makeKey(const std::string& folder, const domain::Uuid& programme);
+
+// Notes in the key's file, before it happens, that numbers up to this one may leave the device. A store that
+// was put back from a backup then shows: it ends before that number.
+//
+// Errors  KeyUnreadable {path} when it cannot be written; DiskFull
+domain::Result<domain::Done> noteHandingOver(
+    const std::string& folder, const domain::Uuid& programme, StreamKey& key, std::int64_t last);
+
+domain::Signature signWith(const StreamKey& key, std::string_view message);
 
 // Fresh ids and tokens come from the system's random source.
 domain::Uuid newId(domain::Instant now);

@@ -130,6 +130,29 @@ private Q_SLOTS:
         QVERIFY(readChange(bytes.toStdString()).has_value());
     }
 
+    // What comes from others must be in the one form; what is our own is read in any.
+    void onlyOneFormIsCanonical_data();
+    void onlyOneFormIsCanonical()
+    {
+        QFETCH(QByteArray, bytes);
+        const auto text = bytes.toStdString();
+        QVERIFY(readChange(text).has_value());
+        const auto read = readCanonicalChange(text);
+        QVERIFY(!read.has_value());
+        QCOMPARE(read.error().code, ErrorCode::ChangeMalformed);
+        QCOMPARE(read.error().args.front(), "form"s);
+    }
+
+    void theCanonicalFormIsRead()
+    {
+        const auto read = readCanonicalChange(sampleBytes);
+        QVERIFY(read.has_value());
+        QCOMPARE(canonicalJson(*read), sampleBytes);
+        for (const std::string& value : {R"("\\\"\b\f\n\r\t\u0001\u001f/")"s, "\"\x7F\xF0\x9F\x8C\xBE\""s,
+                 R"({"":[],"\u0001":0,"a":{}})"s, "-9223372036854775808"s})
+            QVERIFY2(readCanonicalChange(valued(value)).has_value(), value.c_str());
+    }
+
     void keepsUnknownFieldsAndKinds()
     {
         const auto read = readChange(with(R"("kind":"visit")", R"("kind":"balloon")"));
@@ -265,6 +288,29 @@ void ChangeTest::toleratesWhatIsNewer_data()
     row("no site", with(R"("site":"01980a5c-1000-7000-8000-000000000004",)", ""));
     row("a paired surrogate", valued(R"("\ud83c\udf3e")"));
     row("before 1970", with("1783980000000", "-1"));
+}
+
+void ChangeTest::onlyOneFormIsCanonical_data()
+{
+    QTest::addColumn<QByteArray>("bytes");
+    const auto row = [](const char* name, const std::string& bytes) {
+        QTest::newRow(name) << asBytes(bytes);
+    };
+    row("a space before", ' ' + sampleBytes);
+    row("a line feed behind", sampleBytes + '\n');
+    row("a space within", with(R"("seq":42)", R"("seq": 42)"));
+    row("a space in a list", valued("[1, 2]"));
+    row("keys in another order", with(R"("kind":"visit",)", "").replace(0, 1, R"({"kind":"visit",)"));
+    row("fields in another order", valued(R"(37},"a":{"v":1)"));
+    row("keys in another order deep down", valued(R"({"b":1,"a":2})"));
+    row("keys in another order, bytes beyond ASCII", valued("{\"\xC3\xA9\":1,\"z\":2}"));
+    row("minus zero", valued("-0"));
+    row("an escaped letter", valued(R"("\u0061")"));
+    row("an escape in capitals", valued(R"("\u001F")"));
+    row("a long escape", valued(R"("\u000a")"));
+    row("an escaped slash", valued(R"("\/")"));
+    row("an escaped letter in a key", with(R"("kind")", R"("k\u0069nd")"));
+    row("a pair of surrogates", valued(R"("\ud83c\udf3e")"));
 }
 
 void ChangeTest::readableTextIsTold_data()

@@ -6,6 +6,7 @@
 #include "domain/log/edit.h"
 #include "domain/log/fold.h"
 #include "domain/records/programme.h"
+#include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
@@ -32,7 +33,9 @@ std::shared_ptr<Record> emptyRecord(const RecordKind& kind)
         std::type_identity<District>{}, std::type_identity<ProtocolUse>{}, std::type_identity<Member>{},
         std::type_identity<Site>{}, std::type_identity<Trap>{}, std::type_identity<Service>{},
         std::type_identity<Loan>{}, std::type_identity<Visit>{}, std::type_identity<Sample>{},
-        std::type_identity<Walk>{}, std::type_identity<Frame>{}, std::type_identity<Decision>{});
+        std::type_identity<Walk>{}, std::type_identity<Frame>{}, std::type_identity<Decision>{},
+        std::type_identity<Device>{}, std::type_identity<Invitation>{}, std::type_identity<Assignment>{},
+        std::type_identity<Ruling>{}, std::type_identity<Admission>{});
 }
 
 // Values that a field must take and give back unchanged.

@@ -41,9 +41,6 @@ struct Change {
 
 inline constexpr std::size_t mostChangeBytes = std::size_t{64} * 1024;
 
-// The stream that a public key (Ed25519) stands for in a programme.
-StreamId streamOf(const std::array<std::uint8_t, 32>& publicKey, const Uuid& programme);
-
 // "<stream in hex>.<number>"
 std::string formatRef(const ChangeRef& ref);
 std::optional<ChangeRef> parseRef(std::string_view text);

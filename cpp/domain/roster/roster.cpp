@@ -65,6 +65,28 @@ bool Roster::mayRead(const StreamId& reader, const Change& change) const
         [&](const Lending& lending) { return lending.member == member && lending.site == change.site; });
 }
 
+std::string Roster::rightsOf(const StreamId& stream) const
+{
+    const auto device = m_devices.find(stream);
+    if (device == m_devices.end()) return {};
+    const Uuid member = device->second.member;
+    std::string all = formatUuid(member);
+    if (device->second.endedAfter) all += " ended " + std::to_string(*device->second.endedAfter);
+    if (device->second.isRoot) return all + " root";
+    const auto person = m_members.find(member);
+    if (person != m_members.end() && person->second.until)
+        all += " until " + formatDay(*person->second.until);
+    if (isCoordinator(stream)) return all + " coordinator";
+    for (const Uuid& site : sitesOf(member)) all += ' ' + formatUuid(site);
+    for (const Lending& lending : m_lendings) {
+        if (lending.member != member) continue;
+        all += " lent " + formatUuid(lending.trap) + formatUuid(lending.site);
+        if (lending.from) all += formatDay(*lending.from);
+        if (lending.until) all += '-' + formatDay(*lending.until);
+    }
+    return all;
+}
+
 std::string Roster::scopeOf(const StreamId& reader) const
 {
     if (isCoordinator(reader)) return "all";

@@ -72,6 +72,8 @@ public:
     [[nodiscard]] Standing standing(const Change& change) const;
 
     [[nodiscard]] bool mayRead(const StreamId& reader, const Change& change) const;
+    // Differs whenever how a change of a stream may stand differs.
+    [[nodiscard]] std::string rightsOf(const StreamId& stream) const;
     // Differs whenever what a stream may read differs.
     [[nodiscard]] std::string scopeOf(const StreamId& reader) const;
 

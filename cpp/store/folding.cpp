@@ -1,0 +1,325 @@
+// SPDX-License-Identifier: MIT
+#include "store/folding.h"
+
+#include <SQLiteCpp/Transaction.h>
+#include <algorithm>
+
+#include "store/segments.h"
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+namespace {
+
+void bindId(SQLite::Statement& statement, int at, const auto& bytes)
+{
+    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
+}
+
+// Whether the bytes of a change may be of such a kind, without reading them.
+bool mayBeRosterKind(std::string_view body)
+{
+    const std::size_t at = body.find("\"kind\":\"");
+    if (at == std::string_view::npos) return true;
+    const std::string_view rest = body.substr(at + 8);
+    return isRosterKind(rest.substr(0, rest.find('"')));
+}
+
+Uuid subjectOf(const Folded& ruling)
+{
+    const auto found = ruling.values.find("record");
+    const auto* text = found == ruling.values.end() ? nullptr : std::get_if<std::string>(&found->second);
+    return text ? parseUuid(*text).value_or(Uuid{}) : Uuid{};
+}
+
+} // namespace
+
+Folding::Folding(SQLite::Database& database, Uuid programme)
+    : m_database(database), m_programme(programme), m_tables(database), m_lines(database),
+      m_statements(database)
+{
+}
+
+std::set<StreamId> Folding::founders()
+{
+    Running query = m_statements.prepared("SELECT value FROM setting WHERE key='founders'");
+    return query->executeStep() ? streamsIn(query->getColumn(0).getString()) : std::set<StreamId>{};
+}
+
+std::vector<StreamId> Folding::streams()
+{
+    std::vector<StreamId> all;
+    Running query = m_statements.prepared("SELECT id FROM stream ORDER BY local");
+    while (query->executeStep()) all.push_back(uuidOf(query->getColumn(0)).bytes);
+    return all;
+}
+
+void Folding::forget()
+{
+    m_isLoaded = false;
+    m_lines.clear();
+}
+
+const Roster& Folding::roster()
+{
+    load();
+    return m_roster;
+}
+
+void Folding::load()
+{
+    if (m_isLoaded) return;
+    m_rosterChanges.clear();
+    std::vector<Uuid> records;
+    {
+        Running query = m_statements.prepared("SELECT record FROM now_roster");
+        while (query->executeStep()) records.push_back(uuidOf(query->getColumn(0)));
+    }
+    for (const Uuid& record : records)
+        for (Change& change : changesOf(record)) m_rosterChanges.push_back(std::move(change));
+    m_roster = Roster::from(m_programme, founders(), m_rosterChanges);
+    m_isLoaded = true;
+    readRulings();
+}
+
+void Folding::readRulings()
+{
+    m_rulings.clear();
+    std::vector<Uuid> records;
+    {
+        Running query = m_statements.prepared("SELECT id FROM now_ruling");
+        while (query->executeStep()) records.push_back(uuidOf(query->getColumn(0)));
+    }
+    for (const Uuid& record : records) putRuling(changesOf(record));
+}
+
+void Folding::putRuling(std::span<const Change> changes)
+{
+    if (changes.empty()) return;
+    const Uuid subject = subjectOf(fold(changes));
+    if (subject.isNil()) return;
+    const Folded ruling = fold(changes, {&m_roster, nullptr});
+    const auto says = ruling.values.find("says");
+    const auto withdrawn = ruling.values.find("withdrawn");
+    const bool isTaken = withdrawn != ruling.values.end() && !isEmpty(withdrawn->second);
+    if (isTaken || says == ruling.values.end() || says->second != Value{std::string("stands")}) {
+        m_rulings.erase(subject);
+        return;
+    }
+    RulingSeen& seen = m_rulings[subject];
+    seen.saw.clear();
+    for (const Head& head : ruling.heads.at("says"))
+        for (const Change& change : changes)
+            if (change.ref == head.ref) seen.saw.insert(change.saw.begin(), change.saw.end());
+}
+
+Folded Folding::folded(std::span<const Change> ofOneRecord)
+{
+    load();
+    const auto ruling = m_rulings.find(ofOneRecord.front().record);
+    return fold(ofOneRecord, {&m_roster, ruling == m_rulings.end() ? nullptr : &ruling->second});
+}
+
+void Folding::put(std::span<const Change> changes, bool isNew)
+{
+    m_tables.put(folded(changes), isNew);
+}
+
+void Folding::refold(const Uuid& record)
+{
+    if (const std::vector<Change> changes = changesOf(record); !changes.empty()) put(changes, false);
+}
+
+// Whether the log holds more changes of a record than the `known` ones in segments.
+bool Folding::hasOthers(const Uuid& record, std::size_t known)
+{
+    Running sealed = m_statements.prepared("SELECT count(*) FROM sealed WHERE record=?");
+    bindId(*sealed, 1, record.bytes);
+    sealed->executeStep();
+    if (sealed->getColumn(0).getInt64() > static_cast<std::int64_t>(known)) return true;
+    Running own = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?)");
+    bindId(*own, 1, record.bytes);
+    own->executeStep();
+    return own->getColumn(0).getInt() != 0;
+}
+
+void Folding::take(std::vector<Change> added)
+{
+    load();
+    std::sort(added.begin(), added.end(), [](const Change& a, const Change& b) {
+        return a.record != b.record ? a.record < b.record : a.ref < b.ref;
+    });
+    takeRoster(added);
+    std::vector<Uuid> ruledOn;
+    for (auto from = added.begin(); from != added.end();) {
+        const Uuid record = from->record;
+        const auto to = std::find_if(from, added.end(), [&](const Change& c) { return c.record != record; });
+        const std::span<const Change> own(from, to);
+        const bool isNew = !hasOthers(record, own.size());
+        std::vector<Change> all;
+        if (!isNew) all = changesOf(record);
+        const std::span<const Change> changes = isNew ? own : std::span<const Change>(all);
+        put(changes, isNew);
+        if (own.front().kind == "ruling") {
+            putRuling(changes);
+            const Folded ruling = fold(changes);
+            if (const Uuid subject = subjectOf(ruling); !subject.isNil()) ruledOn.push_back(subject);
+        }
+        from = to;
+    }
+    for (const Uuid& record : ruledOn) refold(record);
+}
+
+void Folding::takeRoster(const std::vector<Change>& added)
+{
+    bool isTouched = false;
+    bool mayEnd = false; // that one is alone
+    for (const Change& change : added) {
+        if (!isRosterKind(change.kind)) continue;
+        isTouched = true;
+        mayEnd = mayEnd || change.kind == "device" || change.kind == "invitation";
+        m_rosterChanges.push_back(change);
+        Running insert = m_statements.prepared("INSERT OR IGNORE INTO now_roster VALUES (?)");
+        bindId(*insert, 1, change.record.bytes);
+        insert->exec();
+    }
+    // As long as one is alone everything counts, whatever the roster says.
+    if (!isTouched || (m_roster.isAlone() && !mayEnd)) return;
+    const Roster before = std::exchange(m_roster, Roster::from(m_programme, founders(), m_rosterChanges));
+    weighAgain(before);
+}
+
+// Folds again whatever may stand otherwise under the new roster.
+void Folding::weighAgain(const Roster& before)
+{
+    std::set<Uuid> records;
+    {
+        Running query = m_statements.prepared("SELECT DISTINCT record FROM now_aside");
+        while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
+    }
+    for (const StreamId& stream : streams())
+        if (before.rightsOf(stream) != m_roster.rightsOf(stream)) records.merge(recordsOf(stream));
+    for (const Uuid& record : records) refold(record);
+    readRulings();
+}
+
+std::set<Uuid> Folding::recordsOf(const StreamId& stream)
+{
+    std::set<Uuid> records;
+    for (const char* sql :
+        {"SELECT DISTINCT record FROM sealed WHERE segment IN (SELECT segment.id FROM segment "
+         "JOIN stream ON local=stream WHERE stream.id=?)",
+            "SELECT DISTINCT record FROM change JOIN stream ON local=stream WHERE stream.id=?"}) {
+        Running query = m_statements.prepared(sql);
+        bindId(*query, 1, stream);
+        while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
+    }
+    return records;
+}
+
+// Hands over the bytes of every change that is used, the own tail last; ends early when `use` says so.
+void Folding::eachBody(const std::function<bool(std::string_view)>& use)
+{
+    SQLite::Statement segments(m_database, "SELECT id FROM segment WHERE waits=0 ORDER BY id");
+    while (segments.executeStep()) {
+        const auto unpacked = m_lines.segment(segments.getColumn(0).getInt64());
+        if (!unpacked) continue;
+        for (const std::string_view line : unpacked->lines)
+            if (line.starts_with('{') && !use(line)) return;
+    }
+    SQLite::Statement own(m_database, "SELECT body FROM change ORDER BY stream, seq");
+    while (own.executeStep())
+        if (!use(own.getColumn(0).getString())) return;
+}
+
+bool Folding::rebuild(const Progress& progress)
+{
+    m_statements.clear();
+    forget();
+    SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+    m_tables.create();
+    eachBody([&](std::string_view body) {
+        if (!mayBeRosterKind(body)) return true;
+        const auto change = readChange(body);
+        if (!change || !isRosterKind(change->kind)) return true;
+        Running insert = m_statements.prepared("INSERT OR IGNORE INTO now_roster VALUES (?)");
+        bindId(*insert, 1, change->record.bytes);
+        insert->exec();
+        return true;
+    });
+    load();
+    if (!foldAll(progress)) {
+        forget();
+        return false;
+    }
+    m_tables.stamp();
+    transaction.commit();
+    return true;
+}
+
+// One pass over the log. A record of one change is folded at once; those of several are gathered apart, so
+// that memory does not grow with the log. Rulings go first: what they are about depends on them.
+bool Folding::foldAll(const Progress& progress)
+{
+    m_database.exec("CREATE TEMP TABLE IF NOT EXISTS several (record BLOB, body TEXT)");
+    m_database.exec("DELETE FROM temp.several");
+    const std::int64_t all =
+        m_database.execAndGet("SELECT (SELECT count(*) FROM change) + (SELECT count(*) FROM sealed)")
+            .getInt64();
+    std::int64_t done = 0;
+    bool isStopped = false;
+    SQLite::Statement keep(m_database, "INSERT INTO temp.several VALUES (?,?)");
+    SQLite::Statement count(m_database,
+        "SELECT (SELECT count(*) FROM sealed WHERE record=?1) + (SELECT count(*) FROM change WHERE "
+        "record=?1)");
+    std::vector<Change> rulings;
+    eachBody([&](std::string_view body) {
+        if (++done % 1000 == 0 && progress && !progress(done, all)) isStopped = true;
+        if (isStopped) return false;
+        const auto change = readChange(body);
+        if (!change) return true;
+        bindId(count, 1, change->record.bytes);
+        count.executeStep();
+        const bool isOnly = count.getColumn(0).getInt64() == 1;
+        count.reset();
+        if (change->kind == "ruling") rulings.push_back(*change);
+        if (isOnly && change->kind != "ruling") {
+            put(std::span(&*change, 1), true);
+            return true;
+        }
+        bindId(keep, 1, change->record.bytes);
+        keep.bind(2, std::string(body));
+        keep.exec();
+        keep.reset();
+        return true;
+    });
+    if (isStopped) return false;
+    foldSeveral();
+    for (const Change& ruling : rulings) {
+        const std::vector<Change> changes = changesOf(ruling.record);
+        putRuling(changes);
+        if (const Uuid subject = subjectOf(fold(changes)); !subject.isNil()) refold(subject);
+    }
+    return true;
+}
+
+void Folding::foldSeveral()
+{
+    SQLite::Statement query(m_database, "SELECT record, body FROM temp.several ORDER BY record");
+    std::vector<Change> changes;
+    while (query.executeStep()) {
+        auto change = readChange(query.getColumn(1).getString());
+        if (!change) continue;
+        if (!changes.empty() && changes.front().record != change->record) {
+            put(changes, true);
+            changes.clear();
+        }
+        changes.push_back(std::move(*change));
+    }
+    if (!changes.empty()) put(changes, true);
+    query.reset();
+    m_database.exec("DELETE FROM temp.several");
+}
+
+} // namespace duskrow::store

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "store/current_tables.h"
+#include "store/sealed_lines.h"
+
+namespace duskrow::store {
+
+// Brings the current tables along with the log: knows the roster and the rulings that decide what counts.
+// Used on one thread only, inside the transaction of its caller.
+class Folding {
+public:
+    Folding(SQLite::Database& database, domain::Uuid programme);
+
+    // Whether the tables were made by another version and must be made anew.
+    [[nodiscard]] bool isStale() const { return m_tables.isStale(); }
+    // Drops all tables and folds the whole log again, in one transaction. False when stopped.
+    bool rebuild(const Progress& progress);
+
+    const domain::Roster& roster();
+    SealedLines& lines() { return m_lines; }
+    [[nodiscard]] const CurrentTables& tables() const { return m_tables; }
+    // The changes of a record, and what they come to.
+    std::vector<domain::Change> changesOf(const domain::Uuid& record) { return m_lines.changesOf(record); }
+    domain::Folded folded(std::span<const domain::Change> ofOneRecord);
+
+    // Folds the records of these new changes, which are already in the log, and whatever else depends on
+    // them.
+    void take(std::vector<domain::Change> added);
+    // Forgets what it knows: after a transaction that did not come about.
+    void forget();
+
+private:
+    void load();
+    void put(std::span<const domain::Change> changes, bool isNew);
+    void refold(const domain::Uuid& record);
+    bool hasOthers(const domain::Uuid& record, std::size_t known);
+    void takeRoster(const std::vector<domain::Change>& added);
+    void weighAgain(const domain::Roster& before);
+    void readRulings();
+    void putRuling(std::span<const domain::Change> changes);
+    std::set<domain::StreamId> founders();
+    std::vector<domain::StreamId> streams();
+    std::set<domain::Uuid> recordsOf(const domain::StreamId& stream);
+    void eachBody(const std::function<bool(std::string_view)>& use);
+    bool foldAll(const Progress& progress);
+    void foldSeveral();
+
+    SQLite::Database& m_database;
+    domain::Uuid m_programme;
+    CurrentTables m_tables;
+    SealedLines m_lines;
+    Statements m_statements;
+    bool m_isLoaded = false;
+    std::vector<domain::Change> m_rosterChanges;
+    domain::Roster m_roster;
+    std::map<domain::Uuid, domain::RulingSeen> m_rulings; // by the record they are about
+};
+
+} // namespace duskrow::store

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#include "store/sealed_lines.h"
+
+#include <zstd.h>
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+namespace {
+
+constexpr std::size_t mostHeldBytes = std::size_t{24} << 20;
+constexpr std::size_t mostUnpackedBytes = std::size_t{9} << 20; // 8 MiB of changes, or hashes in their place
+
+std::vector<std::string_view> linesOf(std::string_view text)
+{
+    std::vector<std::string_view> lines;
+    while (!text.empty()) {
+        const std::size_t end = text.find('\n');
+        lines.push_back(text.substr(0, end));
+        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+    }
+    return lines;
+}
+
+} // namespace
+
+std::optional<std::string> unpack(std::string_view packed, std::size_t most)
+{
+    const unsigned long long size = ZSTD_getFrameContentSize(packed.data(), packed.size());
+    if (size == ZSTD_CONTENTSIZE_UNKNOWN || size == ZSTD_CONTENTSIZE_ERROR || size > most)
+        return std::nullopt;
+    std::string text(static_cast<std::size_t>(size), '\0');
+    const std::size_t got = ZSTD_decompress(text.data(), text.size(), packed.data(), packed.size());
+    if (ZSTD_isError(got) != 0 || got != text.size()) return std::nullopt;
+    return text;
+}
+
+std::shared_ptr<const UnpackedSegment> SealedLines::segment(std::int64_t id)
+{
+    for (auto held = m_held.begin(); held != m_held.end(); ++held)
+        if (held->id == id) {
+            m_held.splice(m_held.begin(), m_held, held);
+            return held->unpacked;
+        }
+    Running query = m_statements.prepared("SELECT payload FROM segment WHERE id=?");
+    query->bind(1, id);
+    if (!query->executeStep()) return nullptr;
+    const SQLite::Column column = query->getColumn(0);
+    auto text =
+        unpack({static_cast<const char*>(column.getBlob()), static_cast<std::size_t>(column.getBytes())},
+            mostUnpackedBytes);
+    if (!text) return nullptr;
+    auto unpacked = std::make_shared<UnpackedSegment>();
+    unpacked->text = std::move(*text);
+    unpacked->lines = linesOf(unpacked->text);
+    m_bytes += unpacked->text.size();
+    m_held.push_front({id, unpacked});
+    while (m_bytes > mostHeldBytes && m_held.size() > 1) {
+        m_bytes -= m_held.back().unpacked->text.size();
+        m_held.pop_back();
+    }
+    return unpacked;
+}
+
+std::vector<Change> SealedLines::changesOf(const Uuid& record)
+{
+    std::vector<Change> changes;
+    const auto take = [&](std::string_view body) {
+        if (auto change = readChange(body)) changes.push_back(std::move(*change));
+    };
+    {
+        Running query = m_statements.prepared("SELECT segment, line FROM sealed WHERE record=?");
+        query->bind(1, record.bytes.data(), static_cast<int>(record.bytes.size()));
+        while (query->executeStep()) {
+            const auto unpacked = segment(query->getColumn(0).getInt64());
+            const auto line = static_cast<std::size_t>(query->getColumn(1).getInt64());
+            if (unpacked && line < unpacked->lines.size()) take(unpacked->lines[line]);
+        }
+    }
+    Running own = m_statements.prepared("SELECT body FROM change WHERE record=?");
+    own->bind(1, record.bytes.data(), static_cast<int>(record.bytes.size()));
+    while (own->executeStep()) take(own->getColumn(0).getString());
+    return changes;
+}
+
+void SealedLines::clear()
+{
+    m_held.clear();
+    m_bytes = 0;
+}
+
+} // namespace duskrow::store

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <list>
+#include <memory>
+
+#include "domain/log/change.h"
+#include "store/statements.h"
+
+namespace duskrow::store {
+
+// The unpacked payload of a segment, line by line.
+struct UnpackedSegment {
+    std::string text;
+    std::vector<std::string_view> lines; // into `text`, without line feeds
+};
+
+// Reads changes out of segments. The last few that were asked for stay unpacked. Used on one thread only.
+class SealedLines {
+public:
+    explicit SealedLines(SQLite::Database& database) : m_database(database), m_statements(database) { }
+
+    // Null when there is no such segment, or its payload does not unpack.
+    std::shared_ptr<const UnpackedSegment> segment(std::int64_t id);
+
+    // The changes of a record, from segments and from the own tail, in no particular order.
+    std::vector<domain::Change> changesOf(const domain::Uuid& record);
+    void clear();
+
+private:
+    struct Held {
+        std::int64_t id = 0;
+        std::shared_ptr<const UnpackedSegment> unpacked;
+    };
+
+    SQLite::Database& m_database;
+    Statements m_statements;
+    std::list<Held> m_held; // the last used first
+    std::size_t m_bytes = 0;
+};
+
+// Unpacks a zstd frame that states its size; nothing when it is damaged or larger than `most`.
+std::optional<std::string> unpack(std::string_view packed, std::size_t most);
+
+} // namespace duskrow::store

@@ -1,0 +1,319 @@
+// SPDX-License-Identifier: MIT
+#include "store/segment_shelf.h"
+
+#include <SQLiteCpp/Transaction.h>
+#include <algorithm>
+#include <zstd.h>
+
+#include "store/sqlite_error.h"
+
+namespace duskrow::store {
+
+using namespace duskrow::domain;
+
+namespace {
+
+void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
+{
+    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
+}
+
+std::string pack(const std::string& text)
+{
+    std::string packed(ZSTD_compressBound(text.size()), '\0');
+    const std::size_t size = ZSTD_compress(packed.data(), packed.size(), text.data(), text.size(), 3);
+    packed.resize(ZSTD_isError(size) != 0 ? 0 : size);
+    return packed;
+}
+
+std::vector<Change> changesOf(const IncomingSegment& segment)
+{
+    std::vector<Change> changes;
+    for (const IncomingSegment::Line& line : segment.lines)
+        if (line.change) changes.push_back(*line.change);
+    return changes;
+}
+
+} // namespace
+
+SegmentShelf::SegmentShelf(SQLite::Database& database, std::string path, Folding& folding)
+    : m_database(database), m_path(std::move(path)), m_folding(folding), m_statements(database)
+{
+}
+
+std::int64_t SegmentShelf::localOf(const StreamId& stream)
+{
+    Running add = m_statements.prepared("INSERT OR IGNORE INTO stream (id) VALUES (?)");
+    bindBytes(*add, 1, stream);
+    add->exec();
+    Running query = m_statements.prepared("SELECT local FROM stream WHERE id=?");
+    bindBytes(*query, 1, stream);
+    query->executeStep();
+    return query->getColumn(0).getInt64();
+}
+
+std::optional<SegmentShelf::Place> SegmentShelf::find(const SegmentId& id)
+{
+    Running query = m_statements.prepared("SELECT id, whole FROM segment WHERE hash=?");
+    bindBytes(*query, 1, id);
+    if (!query->executeStep()) return std::nullopt;
+    return Place{query->getColumn(0).getInt64(), query->getColumn(1).getInt() != 0};
+}
+
+std::int64_t SegmentShelf::insert(const SegmentRow& row, bool waits)
+{
+    Running insert = m_statements.prepared(
+        "INSERT INTO segment (stream, first, last, hash, previous, whole, waits, signature, header, payload) "
+        "VALUES (?,?,?,?,?,?,?,?,?,?)");
+    insert->bind(1, localOf(row.stream));
+    insert->bind(2, row.first);
+    insert->bind(3, row.last);
+    bindBytes(*insert, 4, row.id);
+    bindBytes(*insert, 5, row.previous);
+    insert->bind(6, row.isWhole ? 1 : 0);
+    insert->bind(7, waits ? 1 : 0);
+    bindBytes(*insert, 8, row.signature);
+    bindBytes(*insert, 9, row.header);
+    bindBytes(*insert, 10, row.payload);
+    insert->exec();
+    return m_database.getLastInsertRowid();
+}
+
+bool SegmentShelf::hasPredecessor(const SegmentRow& row)
+{
+    if (row.first == 1) return true;
+    Running query = m_statements.prepared("SELECT last, stream FROM segment WHERE hash=? AND waits=0");
+    bindBytes(*query, 1, row.previous);
+    if (!query->executeStep()) return false;
+    return query->getColumn(0).getInt64() == row.first - 1
+        && query->getColumn(1).getInt64() == localOf(row.stream);
+}
+
+// Whether other content stands under one of its numbers.
+bool SegmentShelf::isFork(const IncomingSegment& segment)
+{
+    const std::int64_t local = localOf(segment.row.stream);
+    const auto differs = [&](std::int64_t seq, std::string_view body) {
+        const auto at = static_cast<std::size_t>(seq - segment.row.first);
+        const IncomingSegment::Line& line = segment.lines[at];
+        return line.change && body.starts_with('{') && body != line.bytes;
+    };
+    std::vector<std::pair<std::int64_t, std::int64_t>> others; // id, first
+    {
+        Running query = m_statements.prepared(
+            "SELECT id, first FROM segment WHERE stream=? AND first<=? AND last>=? AND hash<>?");
+        query->bind(1, local);
+        query->bind(2, segment.row.last);
+        query->bind(3, segment.row.first);
+        bindBytes(*query, 4, segment.row.id);
+        while (query->executeStep())
+            others.emplace_back(query->getColumn(0).getInt64(), query->getColumn(1).getInt64());
+    }
+    for (const auto& [id, first] : others) {
+        const auto unpacked = m_folding.lines().segment(id);
+        if (!unpacked) continue;
+        for (std::size_t i = 0; i < unpacked->lines.size(); ++i) {
+            const std::int64_t seq = first + static_cast<std::int64_t>(i);
+            if (seq >= segment.row.first && seq <= segment.row.last && differs(seq, unpacked->lines[i]))
+                return true;
+        }
+    }
+    Running own =
+        m_statements.prepared("SELECT seq, body FROM change WHERE stream=? AND seq BETWEEN ? AND ?");
+    own->bind(1, local);
+    own->bind(2, segment.row.first);
+    own->bind(3, segment.row.last);
+    while (own->executeStep())
+        if (differs(own->getColumn(0).getInt64(), own->getColumn(1).getString())) return true;
+    return false;
+}
+
+void SegmentShelf::addLines(std::int64_t id, const std::vector<Change>& changes, std::int64_t first)
+{
+    for (const Change& change : changes) {
+        Running insert = m_statements.prepared("INSERT OR IGNORE INTO sealed VALUES (?,?,?)");
+        bindBytes(*insert, 1, change.record.bytes);
+        insert->bind(2, id);
+        insert->bind(3, change.ref.seq - first);
+        insert->exec();
+    }
+}
+
+std::vector<Change> SegmentShelf::changesIn(std::int64_t id)
+{
+    std::vector<Change> changes;
+    if (const auto unpacked = m_folding.lines().segment(id))
+        for (const std::string_view line : unpacked->lines)
+            if (auto change = readChange(line)) changes.push_back(std::move(*change));
+    return changes;
+}
+
+// Uses a segment, and those that waited for it.
+void SegmentShelf::use(std::int64_t id, const SegmentId& hash, std::vector<Change> changes, Taken& taken)
+{
+    const auto firstOf = [&](std::int64_t segment) {
+        Running query = m_statements.prepared("SELECT first FROM segment WHERE id=?");
+        query->bind(1, segment);
+        query->executeStep();
+        return query->getColumn(0).getInt64();
+    };
+    addLines(id, changes, firstOf(id));
+    taken.changes += static_cast<std::int64_t>(changes.size());
+    std::vector<Change> all = std::move(changes);
+    std::vector<SegmentId> ready{hash};
+    while (!ready.empty()) {
+        const SegmentId before = ready.back();
+        ready.pop_back();
+        std::vector<std::pair<std::int64_t, SegmentId>> next;
+        {
+            Running query = m_statements.prepared(
+                "SELECT id, hash FROM segment WHERE waits=1 AND previous=?1 AND first = 1 + (SELECT last "
+                "FROM "
+                "segment WHERE hash=?1) AND stream = (SELECT stream FROM segment WHERE hash=?1)");
+            bindBytes(*query, 1, before);
+            while (query->executeStep()) {
+                SegmentId found{};
+                std::copy_n(static_cast<const std::uint8_t*>(query->getColumn(1).getBlob()),
+                    std::min<std::size_t>(
+                        found.size(), static_cast<std::size_t>(query->getColumn(1).getBytes())),
+                    found.begin());
+                next.emplace_back(query->getColumn(0).getInt64(), found);
+            }
+        }
+        for (const auto& [waiting, found] : next) {
+            Running release = m_statements.prepared("UPDATE segment SET waits=0 WHERE id=?");
+            release->bind(1, waiting);
+            release->exec();
+            std::vector<Change> more = changesIn(waiting);
+            addLines(waiting, more, firstOf(waiting));
+            taken.changes += static_cast<std::int64_t>(more.size());
+            all.insert(all.end(), std::move_iterator(more.begin()), std::move_iterator(more.end()));
+            ready.push_back(found);
+        }
+    }
+    m_folding.take(std::move(all));
+}
+
+// Adds to a partial segment what this form shows of it.
+void SegmentShelf::fill(const Place& place, const IncomingSegment& segment, Taken& taken)
+{
+    const auto held = m_folding.lines().segment(place.id);
+    std::string text;
+    std::vector<Change> added;
+    bool isWhole = true;
+    for (std::size_t i = 0; i < segment.lines.size(); ++i) {
+        const bool isHeld = held && i < held->lines.size() && held->lines[i].starts_with('{');
+        const IncomingSegment::Line& line = segment.lines[i];
+        if (!isHeld && line.change) added.push_back(*line.change);
+        isWhole = isWhole && (isHeld || line.change);
+        text += isHeld ? std::string(held->lines[i]) : line.bytes;
+        text += '\n';
+    }
+    if (added.empty()) return;
+    const std::string payload = isWhole && segment.row.isWhole ? segment.row.payload : pack(text);
+    Running update =
+        m_statements.prepared("UPDATE segment SET payload=?, whole=? WHERE id=? RETURNING waits");
+    bindBytes(*update, 1, payload);
+    update->bind(2, isWhole ? 1 : 0);
+    update->bind(3, place.id);
+    update->executeStep();
+    const bool waits = update->getColumn(0).getInt() != 0;
+    m_folding.lines().clear();
+    taken.as = TakenAs::Fuller;
+    if (waits) return;
+    addLines(place.id, added, segment.row.first);
+    taken.changes = static_cast<std::int64_t>(added.size());
+    m_folding.take(std::move(added));
+}
+
+Result<Taken> SegmentShelf::take(const IncomingSegment& segment)
+{
+    auto result = guarded<Taken>(m_path, [&] {
+        SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        Taken taken;
+        if (const auto place = find(segment.row.id)) {
+            if (!place->isWhole) fill(*place, segment, taken);
+            transaction.commit();
+            return taken;
+        }
+        taken.isFork = isFork(segment);
+        if (taken.isFork) {
+            Running mark = m_statements.prepared("INSERT OR REPLACE INTO setting VALUES (?, '1')");
+            mark->bind(1, "forked/" + formatHex(segment.row.stream));
+            mark->exec();
+        }
+        const bool waits = !hasPredecessor(segment.row);
+        const std::int64_t id = insert(segment.row, waits);
+        for (const auto& [stream, seq] : segment.cites) {
+            Running cite = m_statements.prepared("INSERT INTO cited VALUES (?,?) ON CONFLICT (stream) DO "
+                                                 "UPDATE SET seq=max(seq, excluded.seq)");
+            bindBytes(*cite, 1, stream);
+            cite->bind(2, seq);
+            cite->exec();
+        }
+        taken.as = waits ? TakenAs::Waits : TakenAs::Used;
+        if (!waits) use(id, segment.row.id, changesOf(segment), taken);
+        transaction.commit();
+        return taken;
+    });
+    if (!result) m_folding.forget();
+    return result;
+}
+
+Result<Done> SegmentShelf::seal(const SegmentRow& row)
+{
+    auto result = guarded<Done>(m_path, [&] {
+        SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        const std::int64_t id = insert(row, false);
+        Running index =
+            m_statements.prepared("INSERT INTO sealed SELECT record, ?1, seq - ?2 FROM change WHERE "
+                                  "stream=?4 AND seq BETWEEN ?2 AND ?3");
+        index->bind(1, id);
+        index->bind(2, row.first);
+        index->bind(3, row.last);
+        index->bind(4, localOf(row.stream));
+        index->exec();
+        Running drop = m_statements.prepared("DELETE FROM change WHERE stream=? AND seq BETWEEN ? AND ?");
+        drop->bind(1, localOf(row.stream));
+        drop->bind(2, row.first);
+        drop->bind(3, row.last);
+        drop->exec();
+        transaction.commit();
+        return Done{};
+    });
+    if (!result) m_folding.forget();
+    return result;
+}
+
+Result<Done> SegmentShelf::markPassedOn(
+    const std::string& route, const std::vector<SegmentId>& ids, Instant at)
+{
+    return guarded<Done>(m_path, [&] {
+        SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        for (const SegmentId& id : ids) {
+            Running insert = m_statements.prepared(
+                "INSERT OR IGNORE INTO passed_on SELECT id, ?, ? FROM segment WHERE hash=?");
+            insert->bind(1, route);
+            insert->bind(2, toMs(at));
+            bindBytes(*insert, 3, id);
+            insert->exec();
+        }
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Result<Done> SegmentShelf::keepAside(const AsideRow& row)
+{
+    return guarded<Done>(m_path, [&] {
+        Running insert = m_statements.prepared("INSERT OR IGNORE INTO kept_aside VALUES (?,?,?,?)");
+        bindBytes(*insert, 1, row.hash);
+        insert->bind(2, row.origin);
+        insert->bind(3, row.reason);
+        insert->bind(4, toMs(row.at));
+        insert->exec();
+        return Done{};
+    });
+}
+
+} // namespace duskrow::store
