@@ -5,11 +5,6 @@
 
 namespace duskrow::hub {
 
-HttpBudget::HttpBudget(std::size_t connections, std::size_t connectionsOfOne, std::size_t bytes)
-    : m_mostConnections(connections), m_mostOfOne(connectionsOfOne), m_mostBytes(bytes)
-{
-}
-
 HttpBudget::Place::Place(Place&& other) noexcept
     : m_budget(std::exchange(other.m_budget, nullptr)), m_address(std::move(other.m_address))
 {
@@ -48,9 +43,9 @@ HttpBudget::Bytes::~Bytes()
 std::optional<HttpBudget::Place> HttpBudget::enter(const std::string& address)
 {
     const std::lock_guard guard(m_mutex);
-    if (m_all.connections >= m_mostConnections) return std::nullopt;
+    if (m_all.connections >= m_most.connections) return std::nullopt;
     const auto known = m_ofOne.find(address);
-    if (known != m_ofOne.end() && known->second.connections >= m_mostOfOne) return std::nullopt;
+    if (known != m_ofOne.end() && known->second.connections >= m_most.connectionsOfOne) return std::nullopt;
     ++m_all.connections;
     ++m_ofOne[address].connections;
     return std::make_optional<Place>(this, address);
@@ -72,7 +67,7 @@ std::optional<HttpBudget::Bytes> HttpBudget::reserve(const Place& place, std::si
     const std::lock_guard guard(m_mutex);
     const auto sum = of == Of::Body ? &Share::bodies : &Share::answers;
     Share& own = m_ofOne[place.address()];
-    if (m_all.*sum + bytes > m_mostBytes || own.*sum + bytes > m_mostBytes / 4) return std::nullopt;
+    if (m_all.*sum + bytes > m_most.bytes || own.*sum + bytes > m_most.bytesOfOne) return std::nullopt;
     m_all.*sum += bytes;
     own.*sum += bytes;
     return std::make_optional<Bytes>(this, place.address(), bytes, of);

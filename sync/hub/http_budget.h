@@ -10,11 +10,16 @@
 
 namespace duskrow::hub {
 
-// How many connections and bytes are under way, in all and for each address. A quarter of the bytes is the
-// most that one address gets.
+// How many connections and bytes are under way, in all and for each address.
 class HttpBudget {
 public:
-    HttpBudget(std::size_t connections, std::size_t connectionsOfOne, std::size_t bytes);
+    struct Most {
+        std::size_t connections = 0;
+        std::size_t connectionsOfOne = 0; // address
+        std::size_t bytes = 0; // of bodies, and as many of answers
+        std::size_t bytesOfOne = 0;
+    };
+    explicit HttpBudget(const Most& most) : m_most(most) { }
 
     enum class Of : std::uint8_t { Body, Answer };
 
@@ -69,9 +74,7 @@ private:
     void leave(const std::string& address);
     void giveBack(const std::string& address, std::size_t bytes, Of of);
 
-    const std::size_t m_mostConnections;
-    const std::size_t m_mostOfOne;
-    const std::size_t m_mostBytes;
+    const Most m_most;
     mutable std::mutex m_mutex;
     std::condition_variable m_changed;
     Share m_all;

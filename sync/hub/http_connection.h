@@ -35,7 +35,8 @@ struct HttpCommon {
 
     HttpCommon(const ListenOptions& chosen, Answerer& toAnswer)
         : options(chosen), answerer(toAnswer),
-          budget(chosen.connections, chosen.connectionsOfOne, chosen.bodyBytes), workers(chosen.workers)
+          budget({chosen.connections, chosen.connectionsOfOne, chosen.bytes, chosen.bytesOfOne}),
+          workers(chosen.workers)
     {
     }
 };

@@ -154,13 +154,13 @@ public:
                 if (const auto session = known.lock()) session->closeIfIdle();
         }
         m_common.budget.waitUntilEmpty(patience);
-        m_common.workers.join();
         m_io.stop();
         for (std::thread& thread : m_threads) thread.join();
+        m_common.workers.join();
     }
 
+    HttpCommon m_common; // before m_io, which takes the last connections with it
     asio::io_context m_io;
-    HttpCommon m_common;
     std::optional<asio::ssl::context> m_tls;
     tcp::acceptor m_acceptor;
     asio::steady_timer m_pause;

@@ -20,7 +20,8 @@ struct ListenOptions {
     std::chrono::milliseconds bodyTime{60'000}; // and as long as 4 KiB a second arrive
     std::size_t connections = 1024;
     std::size_t connectionsOfOne = 64; // of one address
-    std::size_t bodyBytes = std::size_t{128} << 20; // all bodies under way together
+    std::size_t bytes = std::size_t{128} << 20; // all bodies under way together, and all answers
+    std::size_t bytesOfOne = std::size_t{32} << 20;
     unsigned workers = 4; // threads that answer
 };
 

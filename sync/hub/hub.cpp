@@ -52,7 +52,11 @@ Response tooMany(std::int64_t seconds)
 // Whose token it is, and whether it may be used for this programme.
 std::optional<Response> authorise(Hub& hub, Call& call)
 {
-    const auto unknown = [] { return refusal(401, "token", "The token is not valid, or not any more."); };
+    // Guessing costs what asking without a token costs.
+    const auto unknown = [&] {
+        const auto wait = hub.ofAddress.secondsToWait(call.address, hub.now());
+        return wait > 0 ? tooMany(wait) : refusal(401, "token", "The token is not valid, or not any more.");
+    };
     const std::string sent = call.request.header("authorization");
     const auto token =
         sent.starts_with("Bearer ") ? hexOf<32>(std::string_view(sent).substr(7)) : std::nullopt;

@@ -9,6 +9,8 @@ namespace {
 
 using How = Taken::How;
 
+constexpr int mostStrangers = 100; // that are looked into when the roster changes
+
 Taken refused(Response response)
 {
     Taken taken;
@@ -183,8 +185,15 @@ void weighAgain(Hub& hub, const Uuid& programme)
         const auto list = hub.store.aside(programme);
         const auto known = list && !list->empty() ? hub.rosters.of(programme) : std::optional<Known>{};
         if (!list || !known || !*known) return;
+        int strangers = 0;
         for (const AsideSegment& row : *list) {
             if (row.reason == "forged") continue;
+            sync::SegmentHeader header;
+            header.stream = row.stream;
+            header.first = row.first;
+            // Of streams that are still unknown only first segments are looked into, for a claim.
+            const bool isStranger = !objection(*(*known)->roster, header).empty();
+            if (isStranger && (row.first != 1 || ++strangers > mostStrangers)) continue;
             const auto full = hub.store.asideWithBytes(programme, row.file);
             auto head = full && *full ? sync::readHead((*full)->bytes)
                                       : domain::Error{domain::ErrorCode::StoreDamaged};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <mutex>
 #include <nlohmann/json.hpp>
 
 #include "sync/hub/hub.h"
@@ -136,13 +137,17 @@ public:
     std::unique_ptr<HubStore> store;
     std::unique_ptr<Hub> hub;
     std::vector<std::string> log;
+    std::mutex logMutex;
 
 private:
     void begin()
     {
         auto opened = Hub::open(
             *store, m_options, [this] { return now; },
-            [this](const std::string& line) { log.push_back(line); });
+            [this](const std::string& line) {
+                const std::lock_guard guard(logMutex);
+                log.push_back(line);
+            });
         if (!opened) qFatal("no hub");
         hub = std::move(*opened);
     }

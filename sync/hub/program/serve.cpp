@@ -65,6 +65,11 @@ domain::Result<int> serve(ServeOptions options)
     if (!read) return read.error();
     if (options.perMinute > 0)
         options.hub.token = options.hub.address = {std::max(1.0, options.perMinute / 2), options.perMinute};
+    if (options.hub.isBehindProxy) {
+        // All connections are the proxy's.
+        options.network.connectionsOfOne = options.network.connections;
+        options.network.bytesOfOne = options.network.bytes;
+    }
     raiseFileLimit();
     auto engine = openEngine(options.store, Opening::Serve);
     if (!engine) return engine.error();
