@@ -35,9 +35,9 @@ private Q_SLOTS:
             body[key] = value;
             return scene.askJson("/v1/programmes", body).status;
         };
-        QCOMPARE(with("invitation", formatHex(KeyPair(5).key)), 404);
-        QCOMPARE(with("proof", formatHex(KeyPair(5).sign("x"))), 403);
-        QCOMPARE(with("key", formatHex(KeyPair(5).key)), 422);
+        QCOMPARE(with("invitation", formatHex(Keys(5).key)), 404);
+        QCOMPARE(with("proof", formatHex(Keys(5).sign("x"))), 403);
+        QCOMPARE(with("key", formatHex(Keys(5).key)), 422);
         QCOMPARE(with("stream", "00"), 400);
         QCOMPARE(with("name", ""), 400);
         QCOMPARE(with("name", std::string(201, 'x')), 400);
@@ -66,7 +66,7 @@ private Q_SLOTS:
                 {"root", ""}})));
 
         Phone founder = scene.founded();
-        const KeyPair code(77);
+        const Keys code(77);
         founder.writeInvitation(uuidOf(2, 77), founder.member, code.key, "2026-12-31");
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
         const Response answer = asked(code.key);
@@ -74,7 +74,7 @@ private Q_SLOTS:
         QCOMPARE(shown(json::parse(answer.body)),
             shown((json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))}, {"name", "District"},
                 {"programme", formatUuid(scene.programme)}, {"root", formatHex(founder.stream)}})));
-        QCOMPARE(asked(KeyPair(78).key).status, 404);
+        QCOMPARE(asked(Keys(78).key).status, 404);
         QCOMPARE(scene.ask(Method::Get, "/v1/invitations/x").status, 404);
 
         Phone phone(scene.programme, 2);
@@ -87,7 +87,7 @@ private Q_SLOTS:
     {
         HubScene scene;
         Phone founder = scene.founded();
-        const KeyPair code(77);
+        const Keys code(77);
         founder.writeInvitation(uuidOf(2, 77), founder.member, code.key, "2026-07-10");
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
         scene.now += std::chrono::hours(24 * 30);
@@ -98,7 +98,7 @@ private Q_SLOTS:
     {
         const HubScene scene;
         Phone founder = scene.founded();
-        const KeyPair code(77);
+        const Keys code(77);
         founder.writeInvitation(uuidOf(2, 77), founder.member, code.key, "2026-12-31");
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
 
@@ -122,10 +122,10 @@ private Q_SLOTS:
         const HubScene scene;
         Phone founder = scene.founded();
         Phone guess(scene.programme, 4);
-        guess.writeClaim(uuidOf(2, 77), KeyPair(3)); // no such invitation
+        guess.writeClaim(uuidOf(2, 77), Keys(3)); // no such invitation
         QCOMPARE(scene.join(guess.seal()).status, 403);
 
-        const KeyPair code(77);
+        const Keys code(77);
         founder.writeInvitation(
             uuidOf(2, 78), founder.member, code.key, "2026-07-01"); // a day before the claim
         QCOMPARE(scene.push(founder.seal(), founder.token).status, 201);
@@ -190,7 +190,7 @@ private Q_SLOTS:
         const HubScene scene;
         const Phone founder = scene.founded();
         QVERIFY(
-            scene.store->addFounding({KeyPair(98).key, "Other", scene.now + std::chrono::hours(1), {}, {}})
+            scene.store->addFounding({Keys(98).key, "Other", scene.now + std::chrono::hours(1), {}, {}})
                 .has_value());
         const std::string other = "/v1/programmes/" + formatUuid(uuidOf(7, 9));
         for (const char* call : {"/state", "/segments", "/vector", "/aside"}) {
@@ -222,7 +222,7 @@ private Q_SLOTS:
         HubScene scene;
         int last = 0;
         for (std::uint32_t guess = 0; guess < 21; ++guess)
-            last = scene.ask(Method::Get, "/v1/invitations/" + formatHex(KeyPair(500 + guess).key)).status;
+            last = scene.ask(Method::Get, "/v1/invitations/" + formatHex(Keys(500 + guess).key)).status;
         QCOMPARE(last, 429);
         const Response right = scene.ask(Method::Get, "/v1/invitations/" + formatHex(scene.foundingCode.key));
         QCOMPARE(right.status, 429);

@@ -22,11 +22,11 @@ inline Uuid uuidOf(std::uint8_t kind, std::uint32_t number)
     return uuidFromTime(instantFromMs(1'750'000'000'000), random);
 }
 
-struct KeyPair {
+struct Keys {
     PublicKey key{};
     std::array<std::uint8_t, 64> secret{};
 
-    explicit KeyPair(std::uint32_t seed)
+    explicit Keys(std::uint32_t seed)
     {
         std::array<std::uint8_t, 32> bytes{};
         for (std::size_t i = 0; i < 4; ++i) bytes[i] = static_cast<std::uint8_t>(seed >> (8 * i));
@@ -116,7 +116,7 @@ public:
     {
         write("device", other.device(), {{"ended_after", after}, {"stream", formatHex(other.stream)}});
     }
-    void writeClaim(const Uuid& invitation, const KeyPair& code)
+    void writeClaim(const Uuid& invitation, const Keys& code)
     {
         write("device", device(),
             {{"invitation", formatUuid(invitation)}, {"key", formatHex(keys.key)},
@@ -132,7 +132,7 @@ public:
         return uuidFromName(name);
     }
 
-    KeyPair keys;
+    Keys keys;
     Uuid programme;
     StreamId stream;
     Uuid member;

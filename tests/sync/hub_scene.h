@@ -119,7 +119,7 @@ public:
     Phone joined(Phone& founder, std::uint32_t number, const std::string& role) const
     {
         Phone phone(programme, number);
-        const KeyPair code(number + 100'000);
+        const Keys code(number + 100'000);
         founder.writeMember(phone.member, role);
         founder.writeInvitation(uuidOf(2, number), phone.member, code.key, "2026-12-31");
         if (push(founder.seal(), founder.token).status != 201) qFatal("invitation refused");
@@ -132,7 +132,7 @@ public:
 
     StorePlace place;
     Uuid programme = uuidOf(7, 1);
-    KeyPair foundingCode{99};
+    Keys foundingCode{99};
     Instant now = instantFromMs(1'783'100'000'000);
     std::unique_ptr<HubStore> store;
     std::unique_ptr<Hub> hub;

@@ -6,7 +6,7 @@ namespace duskrow::hub {
 
 Response health(Hub& hub, Call&)
 {
-    const auto answers = hub.store.engine().read([](Session& session) { session.run("SELECT 1"); });
+    const auto answers = hub.store.ping();
     if (!answers) return storeFailed(answers.error());
     return jsonAnswer(200, {{"status", "ok"}});
 }

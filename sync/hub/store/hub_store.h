@@ -110,6 +110,8 @@ public:
     explicit HubStore(std::unique_ptr<Engine> engine) : m_engine(std::move(engine)) { }
 
     Engine& engine() { return *m_engine; }
+    // Whether the store answers at all.
+    Result<Done> ping();
     // 32 random bytes that all hubs over one store share; made when there are none.
     Result<std::string> secret();
 

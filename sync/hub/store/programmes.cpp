@@ -26,6 +26,11 @@ constexpr const char* selectProgramme = "SELECT programme, name, root, epoch, he
 
 } // namespace
 
+Result<Done> HubStore::ping()
+{
+    return m_engine->read([](Session& session) { session.run("SELECT 1"); });
+}
+
 Result<std::string> HubStore::secret()
 {
     std::string fresh(32, '\0');
