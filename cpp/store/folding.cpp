@@ -35,8 +35,8 @@ Uuid subjectOf(const Folded& ruling)
 
 } // namespace
 
-Folding::Folding(SQLite::Database& database, Uuid programme)
-    : m_database(database), m_programme(programme), m_tables(database), m_lines(database),
+Folding::Folding(SQLite::Database& database, Uuid programme, const StreamId& own)
+    : m_database(database), m_programme(programme), m_own(own), m_tables(database), m_lines(database),
       m_statements(database)
 {
 }
@@ -78,7 +78,7 @@ void Folding::load()
     }
     for (const Uuid& record : records)
         for (Change& change : changesOf(record)) m_rosterChanges.push_back(std::move(change));
-    m_roster = Roster::from(m_programme, founders(), m_rosterChanges);
+    m_roster = readRoster();
     m_isLoaded = true;
     readRulings();
 }
@@ -171,6 +171,13 @@ void Folding::take(std::vector<Change> added)
     for (const Uuid& record : ruledOn) refold(record);
 }
 
+Roster Folding::readRoster()
+{
+    Roster roster = Roster::from(m_programme, founders(), m_rosterChanges);
+    roster.countHere(m_own);
+    return roster;
+}
+
 void Folding::takeRoster(const std::vector<Change>& added)
 {
     bool isTouched = false;
@@ -186,7 +193,7 @@ void Folding::takeRoster(const std::vector<Change>& added)
     }
     // As long as one is alone everything counts, whatever the roster says.
     if (!isTouched || (m_roster.isAlone() && !mayEnd)) return;
-    const Roster before = std::exchange(m_roster, Roster::from(m_programme, founders(), m_rosterChanges));
+    const Roster before = std::exchange(m_roster, readRoster());
     weighAgain(before);
 }
 

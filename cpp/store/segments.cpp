@@ -199,6 +199,14 @@ Result<HandedOver> handedOver(Reader& reader, const StreamId& own, const Uuid& r
         "(SELECT count(*) FROM sealed WHERE record=?2 AND sealed.segment=segment.id)");
 }
 
+Result<std::vector<std::string>> photosNamed(Reader& reader)
+{
+    return rows<std::string>(reader,
+        "SELECT photo FROM now_trap WHERE photo IS NOT NULL UNION SELECT photo FROM now_visit WHERE photo IS "
+        "NOT NULL",
+        {}, [](SQLite::Statement& query) { return query.getColumn(0).getString(); });
+}
+
 Result<Roster> rosterOf(Reader& reader, const Uuid& programme)
 {
     std::set<StreamId> founders;

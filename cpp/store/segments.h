@@ -106,6 +106,8 @@ struct HandedOver {
 domain::Result<HandedOver> handedOver(Reader& reader, const domain::StreamId& own);
 domain::Result<HandedOver> handedOver(
     Reader& reader, const domain::StreamId& own, const domain::Uuid& record);
+// The photographs that records name, by the hash of their content.
+domain::Result<std::vector<std::string>> photosNamed(Reader& reader);
 domain::Result<domain::Roster> rosterOf(Reader& reader, const domain::Uuid& programme);
 
 } // namespace duskrow::store

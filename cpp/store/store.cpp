@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <future>
 
+#include "domain/records/roster.h"
 #include "store/durable_file.h"
 
 namespace duskrow::store {
@@ -98,6 +99,7 @@ bool goesOn(SQLite::Database& database, const StreamKey& key)
 struct OwnKey {
     StreamKey key;
     bool isNew = false;
+    std::optional<StreamKey> before; // that it goes on from
 };
 
 Result<OwnKey> ownKey(
@@ -107,7 +109,17 @@ Result<OwnKey> ownKey(
     if (!found) return found.error();
     const auto good = guarded<bool>(path, [&] { return *found && goesOn(database, **found); });
     if (!good) return good.error();
-    if (*good) return OwnKey{std::move(**found), false};
+    const auto note = [&](const StreamKey& key) {
+        return guarded<Done>(path, [&] {
+            const std::string own = formatHex(key.stream);
+            if (setting(database, "own_stream") != own) putSetting(database, "own_stream", own);
+            return Done{};
+        });
+    };
+    if (*good) {
+        if (const auto noted = note(**found); !noted) return noted.error();
+        return OwnKey{std::move(**found), false, {}};
+    }
     auto key = makeKey(folder, programme);
     if (!key) return key.error();
     const auto stored = guarded<bool>(path, [&] {
@@ -116,7 +128,8 @@ Result<OwnKey> ownKey(
         return isFirst;
     });
     if (!stored) return stored.error();
-    return OwnKey{std::move(*key), !*stored};
+    if (const auto noted = note(*key); !noted) return noted.error();
+    return OwnKey{std::move(*key), !*stored, std::move(*found)};
 }
 
 // Who made the programme. Of a store that never met others it is whoever wrote in it; a stream that begins
@@ -186,7 +199,8 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     if (!own) return own.error();
     parts.key = std::move(own->key);
     parts.hasNewStream = own->isNew;
-    parts.folding = std::make_unique<Folding>(*parts.database, parts.programme);
+    parts.keyBefore = std::move(own->before);
+    parts.folding = std::make_unique<Folding>(*parts.database, parts.programme, parts.key.stream);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
     const auto founders = settleFounders(*parts.database, path, how, parts.key.stream, *parts.folding);
     if (!founders) return founders.error();
@@ -197,7 +211,11 @@ Result<std::unique_ptr<Store>> Store::open(const std::string& path, const OpenHo
 {
     auto parts = prepare(path, how);
     if (!parts) return parts.error();
-    return std::unique_ptr<Store>(new Store(path, how, std::move(*parts)));
+    const std::optional<StreamKey> before = parts->keyBefore;
+    std::unique_ptr<Store> store(new Store(path, how, std::move(*parts)));
+    if (before)
+        if (const auto vouched = store->goOnFrom(*before); !vouched) return vouched.error();
+    return store;
 }
 
 Store::Store(std::string path, const OpenHow& how, Parts parts)
@@ -346,6 +364,25 @@ Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
     const auto file = std::filesystem::path(m_path + ".d") / "aside" / formatHex(row.hash);
     if (const auto written = writeDurably(file, bytes, Access::Everyone); !written) return written.error();
     return wait<Done>([&] { return m_shelf->keepAside(row); });
+}
+
+// The old key vouches for the new stream in its first change, so that nobody has to let this device in again.
+Result<Done> Store::goOnFrom(const StreamKey& before)
+{
+    if (m_folding->roster().isAlone()) return Done{};
+    Device device;
+    device.id = deviceId(m_programme, m_key.stream);
+    device.stream = formatHex(m_key.stream);
+    device.key = formatHex(m_key.publicKey);
+    device.followsKey = formatHex(before.publicKey);
+    device.proof = formatHex(signWith(before, claimMessage(m_programme, m_key.stream)));
+    Batch batch;
+    batch.author = m_folding->roster().memberOf(before.stream);
+    batch.at = std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+    batch.edits.push_back(creation(device, {}));
+    const auto kept = keepNow(std::move(batch));
+    if (!kept) return kept.error();
+    return Done{};
 }
 
 Signature Store::sign(std::string_view message) const

@@ -34,6 +34,8 @@ enum class ErrorCode {
     StoreBusy, // {path} another program writes to it
     StoreReadOnly, // {path}
     StoreExists, // {path}
+    StoreUnreachable, // {where} a database over the network
+    NetworkUnusable, // {address} that cannot be listened at
     DiskFull, // {path}
     DiskFailed, // {path}
     KeyUnreadable, // {path}
@@ -54,9 +56,12 @@ enum class ErrorCode {
     HubUnreachable, // {address}
     HubNotOurs, // {address} what answers there is no hub
     HubRefused, // {address, what it says}
+    HubKeptAside, // {address, reason}
     NotEnrolled, // {address}
     InvitationUnknown, // {}
     InvitationPast, // {last day}
+    CodeUnreadable, // {what was typed} as an invitation
+    NotEnoughMemory, // {}
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}

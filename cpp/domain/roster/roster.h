@@ -87,6 +87,9 @@ public:
     [[nodiscard]] const std::map<StreamId, EnrolledDevice>& devices() const { return m_devices; }
     [[nodiscard]] const std::map<Uuid, EnrolledMember>& members() const { return m_members; }
     [[nodiscard]] const std::map<Uuid, OpenInvitation>& invitations() const { return m_invitations; }
+    // On its own device a stream counts even before it is let in: nobody loses sight of what he entered.
+    void countHere(const StreamId& own) { m_here = own; }
+
     // One person alone, no other device: everything counts.
     [[nodiscard]] bool isAlone() const { return m_isAlone; }
     [[nodiscard]] std::int64_t changes() const { return m_changes; }
@@ -109,6 +112,7 @@ private:
     std::vector<Lending> m_lendings;
     std::set<ChangeRef> m_admitted;
     bool m_isAlone = true;
+    std::optional<StreamId> m_here;
     std::int64_t m_changes = 0;
 };
 

@@ -87,6 +87,7 @@ RosterReading::RosterReading(Roster& roster, std::span<const Change> changes) : 
         seen.insert(change.ref);
     }
     m_roster.m_changes = static_cast<std::int64_t>(seen.size());
+    m_followers = followersIn(m_records);
 }
 
 void RosterReading::read()
@@ -98,6 +99,7 @@ void RosterReading::read()
     readInvitations(counts);
     readDevices(counts);
     readClaims();
+    readFollowers();
     m_roster.m_isAlone = std::all_of(m_roster.m_devices.begin(), m_roster.m_devices.end(),
         [this](const auto& device) { return m_roster.m_founders.contains(device.first); });
     readKeepers();
@@ -127,6 +129,18 @@ RosterReading::Ends RosterReading::endsBy(const Counts& counts) const
     return ends;
 }
 
+// Whether a stream goes on from one of some, over streams that nobody ended.
+bool RosterReading::goesOnFrom(const StreamId& stream, const std::set<StreamId>& some) const
+{
+    std::set<StreamId> passed;
+    for (auto at = m_followers.find(stream); at != m_followers.end() && passed.insert(at->first).second;
+         at = m_followers.find(at->second)) {
+        if (m_rootEnds.contains(at->second)) return false;
+        if (some.contains(at->second)) return true;
+    }
+    return false;
+}
+
 bool RosterReading::isRootWord(const Change& change) const
 {
     if (!m_roots.contains(change.ref.stream)) return false;
@@ -146,6 +160,9 @@ void RosterReading::readRoots()
     const Ends others = endsBy(
         [this](const Change& c) { return isRootWord(c) && !m_roster.m_founders.contains(c.ref.stream); });
     m_rootEnds.insert(others.begin(), others.end());
+    const std::set<StreamId> named = m_roots;
+    for (const auto& [stream, before] : m_followers)
+        if (goesOnFrom(stream, named)) m_roots.insert(stream);
 }
 
 void RosterReading::readCoordinators()
@@ -165,6 +182,9 @@ void RosterReading::readCoordinators()
     readInvitations(isRoots);
     for (const Claim& claim : rightfulClaims(claimsIn(m_records, m_roster), m_rootDevices))
         if (m_coordinators.contains(claim.member)) m_coordinatorStreams.insert(claim.stream);
+    const std::set<StreamId> named = m_coordinatorStreams;
+    for (const auto& [stream, before] : m_followers)
+        if (goesOnFrom(stream, named)) m_coordinatorStreams.insert(stream);
     m_roster.m_invitations.clear();
 }
 
@@ -250,6 +270,22 @@ void RosterReading::readClaims()
         if (device.label.empty()) device.label = claim.label;
         if (device.member.isNil()) device.member = claim.member;
     }
+}
+
+// A phone that was put back from a backup writes under a new key, vouched for by the old one: it is the same
+// device, unless the old one was ended.
+void RosterReading::readFollowers()
+{
+    for (std::size_t round = 0; round < m_followers.size(); ++round)
+        for (const auto& [stream, before] : m_followers) {
+            const auto old = m_roster.m_devices.find(before);
+            if (old == m_roster.m_devices.end() || old->second.endedAfter) continue;
+            EnrolledDevice device = old->second;
+            device.stream = stream;
+            device.key = {};
+            device.isConfirmed = false;
+            m_roster.m_devices.insert({stream, device});
+        }
 }
 
 void RosterReading::readKeepers()

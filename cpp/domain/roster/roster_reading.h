@@ -38,6 +38,10 @@ private:
 
     Roster& m_roster;
     std::map<std::pair<std::string, Uuid>, std::vector<Change>> m_records;
+    [[nodiscard]] bool goesOnFrom(const StreamId& stream, const std::set<StreamId>& some) const;
+    void readFollowers();
+
+    std::map<StreamId, StreamId> m_followers; // new stream, the one it goes on from
     std::set<StreamId> m_roots;
     Ends m_rootEnds;
     std::set<Uuid> m_coordinators; // members, by the roots' word

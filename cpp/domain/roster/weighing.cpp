@@ -64,7 +64,8 @@ Standing Roster::standing(const Change& change) const
 {
     if (m_admitted.contains(change.ref)) return Standing::Counts;
     const auto found = m_devices.find(change.ref.stream);
-    if (found == m_devices.end()) return Standing::NotEnrolled;
+    if (found == m_devices.end())
+        return m_here == change.ref.stream ? Standing::Counts : Standing::NotEnrolled;
     const EnrolledDevice& device = found->second;
     if (device.endedAfter && change.ref.seq > *device.endedAfter) return Standing::Ended;
     const auto member = m_members.find(device.member);

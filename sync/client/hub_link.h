@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QByteArray>
+#include <QNetworkAccessManager>
+#include <QUrl>
+
+#include <map>
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "domain/base/result.h"
+
+namespace duskrow::sync {
+
+struct HubAnswer {
+    int status = 0;
+    std::string body;
+    std::map<std::string, std::string> headers; // names in lower case
+    [[nodiscard]] std::string header(const std::string& name) const;
+};
+
+// Requests to one hub, one after another, each awaited. An answer that no hub gives (a log-in page, another
+// server) is an error; so is one that is larger than an answer may be.
+class HubLink {
+public:
+    explicit HubLink(QUrl hub);
+
+    void setToken(std::string token) { m_token = std::move(token); }
+
+    // path  after /v1, beginning with a slash
+    // Errors  HubUnreachable, HubNotOurs {address}
+    domain::Result<HubAnswer> get(const std::string& path);
+    domain::Result<HubAnswer> post(const std::string& path, const nlohmann::json& body);
+    domain::Result<HubAnswer> send(const char* method, const std::string& path, std::string_view bytes,
+        const std::map<std::string, std::string>& headers = {});
+
+    // What a refusal says, as an Error that a person can read.
+    [[nodiscard]] domain::Error refusal(const HubAnswer& answer) const;
+    [[nodiscard]] std::string address() const { return m_hub.toString().toStdString(); }
+
+private:
+    domain::Result<HubAnswer> once(QNetworkRequest request, const char* method, std::string_view bytes);
+
+    QUrl m_hub;
+    std::string m_token;
+    QNetworkAccessManager m_network;
+};
+
+// The object that an answer holds; nothing when it is none.
+std::optional<nlohmann::json> objectIn(const HubAnswer& answer);
+std::string textIn(const nlohmann::json& object, const char* key);
+
+} // namespace duskrow::sync
