@@ -35,8 +35,8 @@ void CarriedViewModel::look()
     const auto looked = std::make_shared<std::optional<Looked>>();
     m_exchanger->run(
         tr("Looking into the file"),
-        [path = m_path.toStdString(), looked](store::Store& store, const Moment&,
-            const sync::Journey&) -> Result<sync::ExchangeReport> {
+        [path = m_path.toStdString(), looked](
+            store::Store& store, const Moment&, const sync::Journey&) -> Result<sync::ExchangeReport> {
             auto preview = sync::previewCarried(store, path);
             if (!preview) return preview.error();
             const auto reader = store.reader();
@@ -46,7 +46,8 @@ void CarriedViewModel::look()
             *looked = Looked{std::move(*preview), std::move(*people)};
             return sync::ExchangeReport{};
         },
-        this, [this, looked](const Result<sync::ExchangeReport>& outcome) {
+        this,
+        [this, looked](const Result<sync::ExchangeReport>& outcome) {
             if (!outcome) return tell(outcome.error());
             if (*looked) show(**looked);
         });
@@ -62,14 +63,15 @@ void CarriedViewModel::show(const Looked& looked)
     m_programme = m_isOurs && programme ? QString::fromStdString(programme->name) : QString();
     QStringList cautions;
     if (!m_isOurs && !preview.programme.isNil())
-        cautions << tr("This file is of another programme than the one on this device. It is not taken in. To "
-                       "join that programme, choose the file under “Join by a code”.");
+        cautions << tr(
+            "This file is of another programme than the one on this device. It is not taken in. To "
+            "join that programme, choose the file under “Join by a code”.");
     if (preview.ending != sync::Ending::Whole)
         cautions << tr("The file stops before its end. What is whole can be taken in; ask for it again for "
                        "the rest.");
     if (preview.refused > 0)
-        cautions << tr("%n parts of it would be refused and kept aside.", nullptr,
-            static_cast<int>(preview.refused));
+        cautions << tr(
+            "%n parts of it would be refused and kept aside.", nullptr, static_cast<int>(preview.refused));
     m_caution = cautions.join(QLatin1Char(' '));
     std::vector<Row> rows;
     for (const auto& [stream, count] : preview.newFrom)
@@ -87,7 +89,8 @@ void CarriedViewModel::takeIn()
         [path = m_path.toStdString()](store::Store& store, const Moment& now, const sync::Journey& journey) {
             return sync::readCarried(store, path, now.at, journey);
         },
-        this, [this](const Result<sync::ExchangeReport>& outcome) {
+        this,
+        [this](const Result<sync::ExchangeReport>& outcome) {
             if (!outcome) return tell(outcome.error());
             clearTrouble();
             m_newEntries = 0;

@@ -7,6 +7,7 @@
 #include <QUrl>
 
 #include "app/exchange/exchange_words.h"
+#include "app/exchange/hub_address.h"
 #include "app/exchange/people.h"
 #include "sync/carry/carry_route.h"
 #include "sync/client/hub_client.h"
@@ -27,8 +28,6 @@ struct ExchangeViewModel::State {
 };
 
 namespace {
-
-constexpr int hubPort = 8460; // where a hub listens unless its keeper says otherwise
 
 Result<std::vector<Row>> rowsOf(store::Reader& reader, const Ways& ways, const Moment& now)
 {
@@ -68,21 +67,6 @@ Result<std::vector<Row>> waitingIn(store::Reader& reader, const People& people)
                     "It was copied or restored. Everything is kept; it goes on under a new number.")});
     }
     return rows;
-}
-
-// "hub.example" is meant as "https://hub.example:8460"; on this device itself nothing is encrypted.
-QUrl hubAddress(const QString& typed)
-{
-    QString text = typed.trimmed();
-    if (text.isEmpty()) return {};
-    if (!text.contains(QLatin1String("://"))) {
-        const bool isHere = text.startsWith(QLatin1String("127.")) || text.startsWith(QLatin1String("localhost"));
-        text.prepend(isHere ? QLatin1String("http://") : QLatin1String("https://"));
-        QUrl url(text);
-        if (url.isValid() && url.port() < 0) url.setPort(hubPort);
-        return url;
-    }
-    return QUrl(text);
 }
 
 } // namespace
@@ -230,7 +214,8 @@ bool ExchangeViewModel::addHub(const QString& address, const QString& founding)
             if (!founded) return founded.error();
             return sync::ExchangeReport{};
         },
-        this, [this, way](const Result<sync::ExchangeReport>& founded) {
+        this,
+        [this, way](const Result<sync::ExchangeReport>& founded) {
             if (!founded) return tell(founded.error());
             if (m_exchanger) m_exchanger->exchangeBy(way);
         });
@@ -275,11 +260,13 @@ void ExchangeViewModel::writeFile(const QString& folder, const QString& member)
         tr("Writing a file"),
         [path = path.toStdString(), what](store::Store& store, const Moment& now,
             const sync::Journey& journey) { return sync::writeCarried(store, path, what, now.at, journey); },
-        this, [this, path](const Result<sync::ExchangeReport>& outcome) {
+        this,
+        [this, path](const Result<sync::ExchangeReport>& outcome) {
             if (!outcome) return tell(outcome.error());
             const QString place = QDir::toNativeSeparators(path);
-            m_written = outcome->wasStopped ? tr("Stopped: the file is not whole, leave it.")
-                                            : tr("Written: %1. Whoever has it can read all of it.").arg(place);
+            m_written = outcome->wasStopped
+                ? tr("Stopped: the file is not whole, leave it.")
+                : tr("Written: %1. Whoever has it can read all of it.").arg(place);
             Q_EMIT writtenChanged();
         });
 }
