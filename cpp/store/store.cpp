@@ -133,14 +133,19 @@ Result<OwnKey> ownKey(
 }
 
 // Who made the programme. Of a store that never met others it is whoever wrote in it; a stream that begins
-// while one is still alone joins them, because nobody else could let it in.
+// while one is still alone joins them, because nobody else could let it in. Of a programme that was joined it
+// is whom the invitation named, for good: before the first exchange one only seems to be alone.
 Result<Done> settleFounders(SQLite::Database& database, const std::string& path, const OpenHow& how,
     const StreamId& own, Folding& folding)
 {
     return guarded<Done>(path, [&] {
         std::set<StreamId> founders = streamsIn(setting(database, "founders"));
         const std::set<StreamId> before = founders;
-        if (founders.empty()) founders = how.founders;
+        if (!setting(database, "joined").empty()) return Done{};
+        if (before.empty() && !how.founders.empty()) {
+            founders = how.founders;
+            putSetting(database, "joined", "yes");
+        }
         if (founders.empty() || (!before.empty() && folding.roster().isAlone() && how.founders.empty()))
             founders.insert(own);
         if (before.empty() && how.founders.empty()) {

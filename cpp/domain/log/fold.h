@@ -40,6 +40,9 @@ struct RulingSeen {
     std::set<ChangeRef> saw;
 };
 
+// What the changes of a ruling say; nothing unless its record stands by them.
+std::optional<RulingSeen> rulingIn(std::span<const Change> ofTheRuling, const Roster& roster);
+
 // What folding one record depends on besides its own changes. Nothing of it: everything counts.
 struct FoldContext {
     const Roster* roster = nullptr;

@@ -5,6 +5,19 @@
 
 namespace duskrow::domain {
 
+namespace {
+
+// Whether a change invites this member. He knows the code, so that its key tells him nothing; with it his
+// device counts among its own records before a coordinator has confirmed it.
+bool isInviting(const Change& change, const Uuid& member)
+{
+    const auto named = change.fields.find("member");
+    return !member.isNil() && named != change.fields.end()
+        && named->second.value == Value{formatUuid(member)};
+}
+
+} // namespace
+
 bool isRosterKind(std::string_view kind)
 {
     static constexpr std::array<std::string_view, 7> kinds{
@@ -53,7 +66,7 @@ std::set<Uuid> Roster::sitesOf(const Uuid& member) const
 bool Roster::mayRead(const StreamId& reader, const Change& change) const
 {
     if (isCoordinator(reader)) return true;
-    if (change.kind == "invitation") return false;
+    if (change.kind == "invitation") return isInviting(change, memberOf(reader));
     if (change.site.isNil()) return true;
     const Uuid member = memberOf(reader);
     if (member.isNil()) return change.ref.stream == reader;
