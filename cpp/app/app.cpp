@@ -4,6 +4,9 @@
 #include <QFileInfo>
 #include <QQmlEngine>
 
+#include <algorithm>
+#include <set>
+
 #include "app/exchange/people.h"
 #include "text/error_text.h"
 
@@ -114,7 +117,13 @@ void App::countQuestions()
             if (!aside) return aside.error();
             const auto stale = store::staleRulings(reader);
             if (!stale) return stale.error();
-            return static_cast<int>(differences->size() + aside->size() + stale->size());
+            // A proposal makes the word on its record stale; it is one question, not two.
+            std::set<Uuid> proposed;
+            for (const store::AsideChange& one : *aside)
+                if (one.reason == "proposal") proposed.insert(one.record);
+            const auto words = std::count_if(stale->begin(), stale->end(),
+                [&](const store::OpenDifference& one) { return !proposed.contains(one.record); });
+            return static_cast<int>(differences->size() + aside->size()) + static_cast<int>(words);
         },
         [this](const Result<Count>& count) {
             const int questions = count ? *count : 0;

@@ -70,8 +70,10 @@ void CarriedViewModel::show(const Looked& looked)
         cautions << tr("The file stops before its end. What is whole can be taken in; ask for it again for "
                        "the rest.");
     if (preview.refused > 0)
-        cautions << tr(
-            "%n parts of it would be refused and kept aside.", nullptr, static_cast<int>(preview.refused));
+        cautions << (static_cast<int>(preview.refused) == 1
+                ? tr("One part of it would be refused and kept aside.")
+                : tr("%n parts of it would be refused and kept aside.", nullptr,
+                    static_cast<int>(preview.refused)));
     m_caution = cautions.join(QLatin1Char(' '));
     std::vector<Row> rows;
     for (const auto& [stream, count] : preview.newFrom)

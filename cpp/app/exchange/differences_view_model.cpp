@@ -133,12 +133,16 @@ public:
         return Done{};
     }
 
-    Result<std::vector<Row>> stale()
+    // Where a proposal is why, the proposal is what is decided.
+    Result<std::vector<Row>> stale(const std::vector<Row>& proposals)
     {
         const auto open = store::staleRulings(m_reader);
         if (!open) return open.error();
         std::vector<Row> rows;
         for (const store::OpenDifference& one : *open) {
+            const bool isProposed = std::any_of(proposals.begin(), proposals.end(),
+                [&](const Row& row) { return row.subject == idText(one.record); });
+            if (isProposed) continue;
             const auto changes = m_reader.changesOf(one.record);
             if (!changes) return changes.error();
             rows.push_back({.key = idText(one.record), .title = m_words.titleOf(*changes)});
@@ -194,7 +198,7 @@ void DifferencesViewModel::refresh()
         if (!differences) return differences.error();
         state.differences = std::move(*differences);
         if (const auto aside = reading.asideInto(state.proposals, state.aside); !aside) return aside.error();
-        auto stale = reading.stale();
+        auto stale = reading.stale(state.proposals);
         if (!stale) return stale.error();
         state.stale = std::move(*stale);
         auto refused = reading.refused();
@@ -253,20 +257,38 @@ void DifferencesViewModel::take(const QString& proposal)
     }
 }
 
-void DifferencesViewModel::standsNow(const QString& record)
-{
-    const auto id = parseUuid(record.toStdString());
-    if (id) keep({sync::ruling(session().store().programme(), *id, Says::Stands)});
-}
-
+// What stands is said once more, citing the proposals: they are answered. A new word alone would take them
+// in.
 void DifferencesViewModel::leave(const QString& record)
 {
-    standsNow(record);
+    const auto id = parseUuid(record.toStdString());
+    if (!id) return;
+    store::Reader& reader = session().reader();
+    const Uuid& programme = session().store().programme();
+    const auto roster = store::rosterOf(reader, programme);
+    if (!roster) return tell(roster.error());
+    const auto folded = store::foldedRecord(reader, *roster, programme, *id);
+    if (!folded) return tell(folded.error());
+    const auto changes = reader.changesOf(*id);
+    if (!changes) return tell(changes.error());
+    if (!*folded) return tell(Error{ErrorCode::RecordMissing, {"record"}});
+    Edit edit{(*folded)->kind, *id, (*folded)->site, {}};
+    for (const ChangeRef& ref : (*folded)->proposals) {
+        const Change* proposal = find(*changes, ref);
+        if (!proposal) continue;
+        for (const auto& [field, set] : proposal->fields) {
+            const auto stands = (*folded)->values.find(field);
+            edit.fields[field] = stands == (*folded)->values.end() ? Value{} : stands->second;
+        }
+    }
+    if (edit.fields.empty()) return;
+    keep({std::move(edit), sync::ruling(programme, *id, Says::Stands)});
 }
 
 void DifferencesViewModel::standAnew(const QString& record)
 {
-    standsNow(record);
+    const auto id = parseUuid(record.toStdString());
+    if (id) keep({sync::ruling(session().store().programme(), *id, Says::Stands)});
 }
 
 void DifferencesViewModel::letIn(const QString& change)

@@ -38,7 +38,7 @@ public:
 
     Q_INVOKABLE void settle(); // all differences that are decided
     Q_INVOKABLE void take(const QString& proposal); // a reference; the record stands with it
-    Q_INVOKABLE void leave(const QString& record); // it stands as it was, without the proposals so far
+    Q_INVOKABLE void leave(const QString& record); // all proposals to it so far: it stands as it was
     Q_INVOKABLE void standAnew(const QString& record); // as it is now
     Q_INVOKABLE void letIn(const QString& change); // a reference
 
@@ -50,7 +50,6 @@ private:
     struct State;
     void refresh();
     void keep(std::vector<domain::Edit> edits);
-    void standsNow(const QString& record);
 
     DifferenceList m_differences;
     RowList m_proposals;

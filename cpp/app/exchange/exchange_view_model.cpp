@@ -58,11 +58,13 @@ Result<std::vector<Row>> waitingIn(store::Reader& reader, const People& people)
     for (const auto& [stream, state] : *states) {
         const QString name = people.deviceName(stream);
         if (state.known > state.used)
-            rows.push_back({.title = ExchangeViewModel::tr("Waiting for %n entries from %1", nullptr,
-                                static_cast<int>(state.known - state.used))
-                                         .arg(name)});
+            rows.push_back({.key = (static_cast<int>(state.known - state.used) == 1
+                                    ? ExchangeViewModel::tr("Waiting for one entry from %1")
+                                    : ExchangeViewModel::tr("Waiting for %n entries from %1", nullptr,
+                                        static_cast<int>(state.known - state.used)))
+                                       .arg(name)});
         if (state.isForked)
-            rows.push_back({.title = ExchangeViewModel::tr("Two sets of entries from %1").arg(name),
+            rows.push_back({.key = ExchangeViewModel::tr("Two sets of entries from %1").arg(name),
                 .detail = ExchangeViewModel::tr(
                     "It was copied or restored. Everything is kept; it goes on under a new number.")});
     }
@@ -147,7 +149,10 @@ QString ExchangeViewModel::next() const
 
 QString ExchangeViewModel::asideLine() const
 {
-    return m_aside > 0 ? tr("%n things were kept aside, each with its reason", nullptr, m_aside) : QString();
+    return m_aside > 0
+        ? (m_aside == 1 ? tr("One thing was kept aside, with its reason")
+                        : tr("%n things were kept aside, each with its reason", nullptr, m_aside))
+        : QString();
 }
 
 QString ExchangeViewModel::folder() const

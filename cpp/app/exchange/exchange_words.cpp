@@ -59,12 +59,18 @@ QString saidOf(const sync::ExchangeReport& report)
 {
     QStringList said;
     if (report.changes > 0)
-        said << ExchangeText::tr("%n new entries came in.", nullptr, shown(report.changes));
+        said << (shown(report.changes) == 1
+                ? ExchangeText::tr("One new entry came in.")
+                : ExchangeText::tr("%n new entries came in.", nullptr, shown(report.changes)));
     if (report.photosReceived > 0)
-        said << ExchangeText::tr("%n photographs came in.", nullptr, shown(report.photosReceived));
+        said << (shown(report.photosReceived) == 1
+                ? ExchangeText::tr("One photograph came in.")
+                : ExchangeText::tr("%n photographs came in.", nullptr, shown(report.photosReceived)));
     if (report.sent > 0) said << ExchangeText::tr("What was new here is handed over.");
     if (report.photosSent > 0)
-        said << ExchangeText::tr("%n photographs are handed over.", nullptr, shown(report.photosSent));
+        said << (shown(report.photosSent) == 1
+                ? ExchangeText::tr("One photograph is handed over.")
+                : ExchangeText::tr("%n photographs are handed over.", nullptr, shown(report.photosSent)));
     if (said.isEmpty() && !report.wasStopped) said << ExchangeText::tr("Nothing new on either side.");
     if (report.wasStopped) said << ExchangeText::tr("Stopped: what was done until then is done.");
     return said.join(QLatin1Char(' '));
@@ -74,14 +80,19 @@ QString troubleOf(const sync::ExchangeReport& report)
 {
     QStringList said;
     if (report.waiting > 0)
-        said << ExchangeText::tr(
-            "%n bundles wait for an earlier one of the same device.", nullptr, shown(report.waiting));
+        said << (shown(report.waiting) == 1
+                ? ExchangeText::tr("One bundle waits for an earlier one of the same device.")
+                : ExchangeText::tr("%n bundles wait for an earlier one of the same device.", nullptr,
+                    shown(report.waiting)));
     if (report.unfinished > 0)
-        said << ExchangeText::tr("%n files are not finished copying; they are taken in next time.", nullptr,
-            shown(report.unfinished));
+        said << (shown(report.unfinished) == 1
+                ? ExchangeText::tr("One file is not finished copying; it is taken in next time.")
+                : ExchangeText::tr("%n files are not finished copying; they are taken in next time.", nullptr,
+                    shown(report.unfinished)));
     if (report.keptAside > 0)
-        said << ExchangeText::tr(
-            "%n files were refused and are kept aside.", nullptr, shown(report.keptAside));
+        said << (shown(report.keptAside) == 1 ? ExchangeText::tr("One file was refused and is kept aside.")
+                                              : ExchangeText::tr("%n files were refused and are kept aside.",
+                                                  nullptr, shown(report.keptAside)));
     if (report.metFork)
         said << ExchangeText::tr(
             "A device was copied or restored: different entries stand under one number. All are kept.");

@@ -35,19 +35,29 @@ Result<QString> whatIsThere(store::Reader& reader)
     for (const auto* count : {&sites, &traps, &visits, &walks})
         if (!*count) return count->error();
     QStringList parts;
-    if (*sites > 0) parts << JoinViewModel::tr("%n fields", nullptr, *sites);
-    if (*traps > 0) parts << JoinViewModel::tr("%n traps", nullptr, *traps);
-    if (*visits > 0) parts << JoinViewModel::tr("%n visits", nullptr, *visits);
-    if (*walks > 0) parts << JoinViewModel::tr("%n walks", nullptr, *walks);
+    if (*sites > 0)
+        parts << (*sites == 1 ? JoinViewModel::tr("1 field")
+                              : JoinViewModel::tr("%n fields", nullptr, *sites));
+    if (*traps > 0)
+        parts << (*traps == 1 ? JoinViewModel::tr("1 trap") : JoinViewModel::tr("%n traps", nullptr, *traps));
+    if (*visits > 0)
+        parts << (*visits == 1 ? JoinViewModel::tr("1 visit")
+                               : JoinViewModel::tr("%n visits", nullptr, *visits));
+    if (*walks > 0)
+        parts << (*walks == 1 ? JoinViewModel::tr("1 walk") : JoinViewModel::tr("%n walks", nullptr, *walks));
     return parts.join(QStringLiteral(", "));
 }
 
 QString broughtWords(const sync::Brought& brought)
 {
-    QStringList said{JoinViewModel::tr("%n records came along.", nullptr, static_cast<int>(brought.records))};
+    QStringList said{(static_cast<int>(brought.records) == 1
+            ? JoinViewModel::tr("One record came along.")
+            : JoinViewModel::tr("%n records came along.", nullptr, static_cast<int>(brought.records)))};
     if (brought.photosMissing > 0)
-        said << JoinViewModel::tr(
-            "%n photographs were not there any more.", nullptr, static_cast<int>(brought.photosMissing));
+        said << (static_cast<int>(brought.photosMissing) == 1
+                ? JoinViewModel::tr("One photograph was not there any more.")
+                : JoinViewModel::tr("%n photographs were not there any more.", nullptr,
+                    static_cast<int>(brought.photosMissing)));
     for (const int year : brought.yearsNotHere)
         said << JoinViewModel::tr("The season %1 is not begun here; its records lie ready for it.").arg(year);
     for (const std::string& pest : brought.pestsNotHere)

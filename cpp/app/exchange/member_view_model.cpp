@@ -34,7 +34,9 @@ Row deviceRow(const People& people, const EnrolledDevice& device, std::int64_t u
         .title = QString::fromStdString(device.label)};
     if (row.title.isEmpty()) row.title = MemberViewModel::tr("Device without a name");
     if (device.stream == people.own()) row.besides = MemberViewModel::tr("this one");
-    QStringList parts{MemberViewModel::tr("%n entries are here", nullptr, static_cast<int>(used))};
+    QStringList parts{(static_cast<int>(used) == 1
+            ? MemberViewModel::tr("1 entry is here")
+            : MemberViewModel::tr("%n entries are here", nullptr, static_cast<int>(used)))};
     if (const auto found = heard.find(device.stream); found != heard.end())
         parts << MemberViewModel::tr("the last of %1", "day and time").arg(momentWords(found->second, now));
     row.detail = parts.join(QStringLiteral(", "));

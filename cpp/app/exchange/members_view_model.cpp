@@ -44,11 +44,14 @@ QString devicesLine(const People& people, const Uuid& member, const Heard& heard
     else if (devices == 1 && hasThis)
         parts << MembersViewModel::tr("this device");
     else
-        parts << MembersViewModel::tr("%n devices", nullptr, devices);
+        parts << (devices == 1 ? MembersViewModel::tr("1 device")
+                               : MembersViewModel::tr("%n devices", nullptr, devices));
     if (last && !(devices == 1 && hasThis))
         parts << MembersViewModel::tr("last entry %1", "day and time").arg(momentWords(*last, now));
     const auto sites = static_cast<int>(people.roster().sitesOf(member).size());
-    if (sites > 0) parts << MembersViewModel::tr("%n fields", nullptr, sites);
+    if (sites > 0)
+        parts << (sites == 1 ? MembersViewModel::tr("1 field")
+                             : MembersViewModel::tr("%n fields", nullptr, sites));
     return parts.join(QStringLiteral(" · "));
 }
 
