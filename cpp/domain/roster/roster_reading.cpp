@@ -207,16 +207,19 @@ void RosterReading::readCoordinators()
                 m_roster.m_forRoots.insert(change.ref);
 }
 
-// Whether a change sets one of these fields and no root has since set it in view of that.
+// Whether a change sets one of these fields, and no root has said the same or answered it.
 bool RosterReading::setsAnyOf(const Change& change, std::initializer_list<const char*> fields) const
 {
     const auto& ofRecord = m_records.at({change.kind, change.record});
     return std::any_of(fields.begin(), fields.end(), [&](const char* field) {
-        if (!change.fields.contains(field)) return false;
+        const auto said = change.fields.find(field);
+        if (said == change.fields.end()) return false;
         return std::none_of(ofRecord.begin(), ofRecord.end(), [&](const Change& other) {
             const auto set = other.fields.find(field);
-            return isRootWord(other) && set != other.fields.end()
-                && std::count(set->second.base.begin(), set->second.base.end(), change.ref) > 0;
+            if (set == other.fields.end() || !isRootWord(other)) return false;
+            const auto& base = set->second.base;
+            return set->second.value == said->second.value
+                || std::find(base.begin(), base.end(), change.ref) != base.end();
         });
     });
 }
