@@ -28,6 +28,12 @@ bool Roster::isEnrolled(const StreamId& stream) const
     return m_devices.contains(stream) || m_claimants.contains(stream);
 }
 
+bool Roster::countsAlways(const StreamId& stream) const
+{
+    const auto device = m_devices.find(stream);
+    return device != m_devices.end() && device->second.isRoot && !device->second.endedAfter;
+}
+
 bool Roster::isRoot(const StreamId& stream) const
 {
     const auto device = m_devices.find(stream);
