@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "store/store.h"
 
+#include <SQLiteCpp/Transaction.h>
 #include <chrono>
 #include <filesystem>
 #include <future>
@@ -125,17 +126,21 @@ Result<Done> settleFounders(SQLite::Database& database, const std::string& path,
     const StreamId& own, Folding& folding)
 {
     return guarded<Done>(path, [&] {
+        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
         std::set<StreamId> founders = streamsIn(setting(database, "founders"));
         const std::set<StreamId> before = founders;
         if (founders.empty()) founders = how.founders;
-        if (founders.empty() || (!before.empty() && folding.roster().isAlone() && how.founders.empty()))
-            founders.insert(own);
+        // One who joins is alone as well until the others' changes come, but no founder.
+        if (before.empty() && !how.founders.empty()) putSetting(database, "joined", "1");
+        const bool isMaker = how.founders.empty() && setting(database, "joined").empty();
+        if (isMaker && (before.empty() || folding.roster().isAlone())) founders.insert(own);
         if (before.empty() && how.founders.empty()) {
             SQLite::Statement query(database, "SELECT lower(hex(id)) FROM stream");
             while (query.executeStep()) founders.merge(streamsIn(query.getColumn(0).getString()));
         }
         if (founders == before) return Done{};
         putSetting(database, "founders", textOf(founders));
+        transaction.commit();
         folding.forget();
         return Done{};
     });
@@ -324,7 +329,12 @@ Result<T> Store::wait(std::function<Result<T>()> work)
 
 Result<Taken> Store::takeNow(const IncomingSegment& segment)
 {
-    return wait<Taken>([&] { return m_shelf->take(segment); });
+    return wait<Taken>([&] {
+        auto taken = m_shelf->take(segment);
+        // What comes under the own stream's numbers takes them.
+        if (segment.row.stream == m_key.stream) m_writer->lookAgain();
+        return taken;
+    });
 }
 
 Result<Done> Store::sealNow(const SegmentRow& segment)
