@@ -113,6 +113,18 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::StoreExists:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "There is already a file at %1. It was left as it is. Choose another name.")};
+    case ErrorCode::StoreUnreachable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The database at %1 does not answer. See that it runs and that its address is right.")};
+    case ErrorCode::CodeUnreadable:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "“%1” is no invitation. It has ten letters and digits, such as 7K3QM-2XV9A.")};
+    case ErrorCode::NotEnoughMemory:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "There is too little memory. Close other programs and try again.")};
+    case ErrorCode::NetworkUnusable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Nobody can be served at %1. Another program may use it, or it is no address of this computer.")};
     case ErrorCode::DiskFull:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "There is no room left where %1 lies, so nothing was kept just now. Make room, then try "

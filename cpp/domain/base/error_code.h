@@ -34,6 +34,8 @@ enum class ErrorCode {
     StoreBusy, // {path} another program writes to it
     StoreReadOnly, // {path}
     StoreExists, // {path}
+    StoreUnreachable, // {where} a database over the network
+    NetworkUnusable, // {address} that cannot be listened at
     DiskFull, // {path}
     DiskFailed, // {path}
     KeyUnreadable, // {path}
@@ -57,6 +59,8 @@ enum class ErrorCode {
     NotEnrolled, // {address}
     InvitationUnknown, // {}
     InvitationPast, // {last day}
+    CodeUnreadable, // {what was typed} as an invitation
+    NotEnoughMemory, // {}
     // Files
     FileUnreadable, // {path}
     FileUnwritable, // {path}

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+#include <QTest>
+
+#include "sync/hub_scene.h"
+
+using namespace duskrow::tests;
+
+// Photographs, health and figures.
+class HubServiceTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void initTestCase() { QVERIFY(sodium_init() >= 0); }
+
+    void aPhotographComesInParts()
+    {
+        const HubScene scene;
+        const Phone founder = scene.founded();
+        std::string content(300'000, 'x');
+        for (std::size_t i = 0; i < content.size(); ++i) content[i] = static_cast<char>(i * 7 + i / 251);
+        const std::string path = photographPath(scene, content);
+        const auto put = [&](std::size_t from, std::size_t to) {
+            return scene.ask(Method::Put, path, content.substr(from, to - from), founder.token,
+                {{"content-range",
+                    "bytes " + std::to_string(from) + '-' + std::to_string(to - 1) + "/300000"}});
+        };
+        QCOMPARE(scene.ask(Method::Head, path, {}, founder.token).status, 404);
+        QCOMPARE(put(0, 100'000).status, 202);
+        QCOMPARE(scene.ask(Method::Get, path, {}, founder.token).status, 404);
+        const Response head = scene.ask(Method::Head, path, {}, founder.token);
+        QCOMPARE(headerIn(head, "Duskrow-Held"), std::string("100000"));
+        const Response early = put(200'000, 300'000); // not what is due: told where to go on
+        QCOMPARE(early.status, 202);
+        QCOMPARE(headerIn(early, "Duskrow-Held"), std::string("100000"));
+        QCOMPARE(put(100'000, 200'000).status, 202);
+        QCOMPARE(put(200'000, 300'000).status, 201);
+        QCOMPARE(put(200'000, 300'000).status, 200);
+        QCOMPARE(scene.ask(Method::Head, path, {}, founder.token).status, 200);
+        QCOMPARE(scene.ask(Method::Get, path, {}, founder.token).body, content);
+    }
+
+    void aPhotographUnderAWrongNameIsForgotten()
+    {
+        const HubScene scene;
+        const Phone founder = scene.founded();
+        const std::string path = photographPath(scene, "what was meant");
+        QCOMPARE(scene.ask(Method::Put, path, "something else", founder.token).status, 422);
+        QCOMPARE(
+            headerIn(scene.ask(Method::Head, path, {}, founder.token), "Duskrow-Held"), std::string("0"));
+        QCOMPARE(scene.ask(Method::Put, path, "what was meant", founder.token).status, 201);
+    }
+
+    void photographRanges_data()
+    {
+        QTest::addColumn<QByteArray>("range");
+        QTest::addColumn<int>("status");
+        QTest::newRow("longer than the body") << QByteArray("bytes 0-4/9") << 400;
+        QTest::newRow("beyond the end") << QByteArray("bytes 8-11/9") << 400;
+        QTest::newRow("no end") << QByteArray("bytes 0-") << 400;
+        QTest::newRow("no unit") << QByteArray("0-3/9") << 400;
+        QTest::newRow("negative") << QByteArray("bytes -1-2/9") << 400;
+        QTest::newRow("huge") << QByteArray("bytes 0-3/99999999999") << 413;
+        QTest::newRow("absurd") << QByteArray("bytes 0-3/99999999999999999999") << 400;
+        QTest::newRow("good") << QByteArray("bytes 0-3/9") << 202;
+    }
+    void photographRanges()
+    {
+        QFETCH(QByteArray, range);
+        QFETCH(int, status);
+        const HubScene scene;
+        const Phone founder = scene.founded();
+        QCOMPARE(scene
+                     .ask(Method::Put, photographPath(scene, "x"), "abcd", founder.token,
+                         {{"content-range", range.toStdString()}})
+                     .status,
+            status);
+    }
+
+    void healthAndFigures()
+    {
+        const HubScene scene;
+        const Phone founder = scene.founded();
+        QCOMPARE(scene.ask(Method::Get, "/v1/health").status, 200);
+        QCOMPARE(scene.ask(Method::Get, "/v1/metrics").status, 404); // from afar
+        Request near;
+        near.method = Method::Get;
+        near.target = "/v1/metrics";
+        near.address = "127.0.0.1";
+        const Response metrics = scene.hub->answer(near);
+        QCOMPARE(metrics.status, 200);
+        const std::string& text = metrics.body;
+        QVERIFY(text.ends_with("# EOF\n"));
+        QVERIFY(text.find("duskrow_requests_total{call=\"push\",status=\"201\"} 1\n") != std::string::npos);
+        QVERIFY(text.find("duskrow_changes_stored_total 2\n") != std::string::npos);
+        QVERIFY(
+            text.find("duskrow_request_seconds_bucket{call=\"push\",le=\"+Inf\"} 1\n") != std::string::npos);
+        QVERIFY(text.find(founder.token) == std::string::npos);
+    }
+
+private:
+    static std::string photographPath(const HubScene& scene, const std::string& content)
+    {
+        return scene.path() + "/photographs/" + formatHex(duskrow::domain::hashOf(content));
+    }
+};
+
+QTEST_APPLESS_MAIN(HubServiceTest)
+#include "hub_service_test.moc"
