@@ -1,33 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "store/store.h"
 
-#include <SQLiteCpp/Transaction.h>
 #include <chrono>
 #include <filesystem>
 #include <future>
 
 #include "store/durable_file.h"
+#include "store/founders.h"
+#include "store/setting.h"
 
 namespace duskrow::store {
 
 using namespace duskrow::domain;
 
 namespace {
-
-std::string setting(SQLite::Database& database, const std::string& key)
-{
-    SQLite::Statement query(database, "SELECT value FROM setting WHERE key=?");
-    query.bind(1, key);
-    return query.executeStep() ? query.getColumn(0).getString() : std::string();
-}
-
-void putSetting(SQLite::Database& database, const std::string& key, const std::string& value)
-{
-    SQLite::Statement insert(database, "INSERT OR REPLACE INTO setting VALUES (?,?)");
-    insert.bind(1, key);
-    insert.bind(2, value);
-    insert.exec();
-}
 
 // A second program is kept out by an open transaction in a file beside the store. SQLite's own locking does
 // it on every system, and a killed program leaves nothing behind.
@@ -120,32 +106,6 @@ Result<OwnKey> ownKey(
     return OwnKey{std::move(*key), !*stored};
 }
 
-// Who made the programme. Of a store that never met others it is whoever wrote in it; a stream that begins
-// while one is still alone joins them, because nobody else could let it in.
-Result<Done> settleFounders(SQLite::Database& database, const std::string& path, const OpenHow& how,
-    const StreamId& own, Folding& folding)
-{
-    return guarded<Done>(path, [&] {
-        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
-        std::set<StreamId> founders = streamsIn(setting(database, "founders"));
-        const std::set<StreamId> before = founders;
-        if (founders.empty()) founders = how.founders;
-        // One who joins is alone as well until the others' changes come, but no founder.
-        if (before.empty() && !how.founders.empty()) putSetting(database, "joined", "1");
-        const bool isMaker = how.founders.empty() && setting(database, "joined").empty();
-        if (isMaker && (before.empty() || folding.roster().isAlone())) founders.insert(own);
-        if (before.empty() && how.founders.empty()) {
-            SQLite::Statement query(database, "SELECT lower(hex(id)) FROM stream");
-            while (query.executeStep()) founders.merge(streamsIn(query.getColumn(0).getString()));
-        }
-        if (founders == before) return Done{};
-        putSetting(database, "founders", textOf(founders));
-        transaction.commit();
-        folding.forget();
-        return Done{};
-    });
-}
-
 bool stands(const std::string& path)
 {
     std::error_code failure;
@@ -193,7 +153,8 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     parts.hasNewStream = own->isNew;
     parts.folding = std::make_unique<Folding>(*parts.database, parts.programme);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
-    const auto founders = settleFounders(*parts.database, path, how, parts.key.stream, *parts.folding);
+    const auto founders =
+        settleFounders(*parts.database, path, how.founders, parts.key.stream, *parts.folding);
     if (!founders) return founders.error();
     return parts;
 }

@@ -17,7 +17,7 @@ class RosterScene {
 public:
     using Fields = std::map<std::string, domain::FieldSet>;
 
-    struct KeyPair {
+    struct Keys {
         domain::PublicKey key{};
         std::array<std::uint8_t, 64> secret{};
     };
@@ -30,10 +30,10 @@ public:
     }
     static std::string text(const std::string& word) { return domain::formatUuid(id(word)); }
 
-    static KeyPair keyOf(const std::string& word)
+    static Keys keyOf(const std::string& word)
     {
         const auto seed = domain::hashOf("seed of " + word);
-        KeyPair pair;
+        Keys pair;
         crypto_sign_seed_keypair(pair.key.data(), pair.secret.data(), seed.data());
         return pair;
     }
