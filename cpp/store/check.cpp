@@ -66,9 +66,9 @@ void countGaps(SQLite::Database& database, CheckReport& report)
             .getInt64();
 }
 
-bool refoldsEqual(SQLite::Database& copy, const Uuid& programme)
+bool refoldsEqual(SQLite::Database& copy, const Uuid& programme, const StreamId& own)
 {
-    Folding folding(copy, programme);
+    Folding folding(copy, programme, own);
     if (folding.isStale()) return true; // made by another version: opening makes them anew
     const std::string before = folding.tables().dump();
     folding.rebuild({});
@@ -90,14 +90,19 @@ Result<CheckReport> checkStore(const std::string& path)
         SQLite::Database copy(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         SQLite::Backup backup(copy, **database);
         if (backup.executeStep() != SQLITE_DONE) return Error{ErrorCode::StoreBusy, {path}};
+        if (const auto migrated = migrate(copy, path); !migrated) return migrated.error();
         readTail(copy, report);
         readSegments(copy, report);
         countGaps(copy, report);
+        SQLite::Statement stream(copy, "SELECT value FROM setting WHERE key='own_stream'");
+        StreamId own{};
+        if (stream.executeStep() && !parseHex(stream.getColumn(0).getString(), own)) own = {};
+        stream.reset();
         SQLite::Statement programme(copy, "SELECT value FROM setting WHERE key='programme'");
         const bool isNamed = programme.executeStep();
         const auto id = isNamed ? parseUuid(programme.getColumn(0).getString()) : std::nullopt;
         programme.reset();
-        report.tablesEqual = refoldsEqual(copy, id.value_or(Uuid{}));
+        report.tablesEqual = refoldsEqual(copy, id.value_or(Uuid{}), own);
         return report;
     });
 }

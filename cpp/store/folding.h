@@ -10,7 +10,7 @@ namespace duskrow::store {
 // Used on one thread only, inside the transaction of its caller.
 class Folding {
 public:
-    Folding(SQLite::Database& database, domain::Uuid programme);
+    Folding(SQLite::Database& database, domain::Uuid programme, const domain::StreamId& own);
 
     // Whether the tables were made by another version and must be made anew.
     [[nodiscard]] bool isStale() const { return m_tables.isStale(); }
@@ -35,6 +35,7 @@ private:
     void put(std::span<const domain::Change> changes, bool isNew);
     void refold(const domain::Uuid& record);
     bool hasOthers(const domain::Uuid& record, std::size_t known);
+    domain::Roster readRoster();
     void takeRoster(const std::vector<domain::Change>& added);
     void weighAgain(const domain::Roster& before);
     void readRulings();
@@ -48,6 +49,7 @@ private:
 
     SQLite::Database& m_database;
     domain::Uuid m_programme;
+    domain::StreamId m_own;
     CurrentTables m_tables;
     SealedLines m_lines;
     Statements m_statements;

@@ -5,28 +5,16 @@
 #include <filesystem>
 #include <future>
 
+#include "domain/records/roster.h"
 #include "store/durable_file.h"
+#include "store/founders.h"
+#include "store/setting.h"
 
 namespace duskrow::store {
 
 using namespace duskrow::domain;
 
 namespace {
-
-std::string setting(SQLite::Database& database, const std::string& key)
-{
-    SQLite::Statement query(database, "SELECT value FROM setting WHERE key=?");
-    query.bind(1, key);
-    return query.executeStep() ? query.getColumn(0).getString() : std::string();
-}
-
-void putSetting(SQLite::Database& database, const std::string& key, const std::string& value)
-{
-    SQLite::Statement insert(database, "INSERT OR REPLACE INTO setting VALUES (?,?)");
-    insert.bind(1, key);
-    insert.bind(2, value);
-    insert.exec();
-}
 
 // A second program is kept out by an open transaction in a file beside the store. SQLite's own locking does
 // it on every system, and a killed program leaves nothing behind.
@@ -98,6 +86,7 @@ bool goesOn(SQLite::Database& database, const StreamKey& key)
 struct OwnKey {
     StreamKey key;
     bool isNew = false;
+    std::optional<StreamKey> before; // that it goes on from
 };
 
 Result<OwnKey> ownKey(
@@ -107,7 +96,17 @@ Result<OwnKey> ownKey(
     if (!found) return found.error();
     const auto good = guarded<bool>(path, [&] { return *found && goesOn(database, **found); });
     if (!good) return good.error();
-    if (*good) return OwnKey{std::move(**found), false};
+    const auto note = [&](const StreamKey& key) {
+        return guarded<Done>(path, [&] {
+            const std::string own = formatHex(key.stream);
+            if (setting(database, "own_stream") != own) putSetting(database, "own_stream", own);
+            return Done{};
+        });
+    };
+    if (*good) {
+        if (const auto noted = note(**found); !noted) return noted.error();
+        return OwnKey{std::move(**found), false, {}};
+    }
     auto key = makeKey(folder, programme);
     if (!key) return key.error();
     const auto stored = guarded<bool>(path, [&] {
@@ -116,34 +115,8 @@ Result<OwnKey> ownKey(
         return isFirst;
     });
     if (!stored) return stored.error();
-    return OwnKey{std::move(*key), !*stored};
-}
-
-// Who made the programme. Of a store that never met others it is whoever wrote in it; a stream that begins
-// while one is still alone joins them, because nobody else could let it in. Of a programme that was joined it
-// is whom the invitation named, for good: before the first exchange one only seems to be alone.
-Result<Done> settleFounders(SQLite::Database& database, const std::string& path, const OpenHow& how,
-    const StreamId& own, Folding& folding)
-{
-    return guarded<Done>(path, [&] {
-        std::set<StreamId> founders = streamsIn(setting(database, "founders"));
-        const std::set<StreamId> before = founders;
-        if (!setting(database, "joined").empty()) return Done{};
-        if (before.empty() && !how.founders.empty()) {
-            founders = how.founders;
-            putSetting(database, "joined", "yes");
-        }
-        if (founders.empty() || (!before.empty() && folding.roster().isAlone() && how.founders.empty()))
-            founders.insert(own);
-        if (before.empty() && how.founders.empty()) {
-            SQLite::Statement query(database, "SELECT lower(hex(id)) FROM stream");
-            while (query.executeStep()) founders.merge(streamsIn(query.getColumn(0).getString()));
-        }
-        if (founders == before) return Done{};
-        putSetting(database, "founders", textOf(founders));
-        folding.forget();
-        return Done{};
-    });
+    if (const auto noted = note(*key); !noted) return noted.error();
+    return OwnKey{std::move(*key), !*stored, std::move(*found)};
 }
 
 bool stands(const std::string& path)
@@ -191,9 +164,11 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     if (!own) return own.error();
     parts.key = std::move(own->key);
     parts.hasNewStream = own->isNew;
-    parts.folding = std::make_unique<Folding>(*parts.database, parts.programme);
+    parts.keyBefore = std::move(own->before);
+    parts.folding = std::make_unique<Folding>(*parts.database, parts.programme, parts.key.stream);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
-    const auto founders = settleFounders(*parts.database, path, how, parts.key.stream, *parts.folding);
+    const auto founders =
+        settleFounders(*parts.database, path, how.founders, parts.key.stream, *parts.folding);
     if (!founders) return founders.error();
     return parts;
 }
@@ -202,7 +177,11 @@ Result<std::unique_ptr<Store>> Store::open(const std::string& path, const OpenHo
 {
     auto parts = prepare(path, how);
     if (!parts) return parts.error();
-    return std::unique_ptr<Store>(new Store(path, how, std::move(*parts)));
+    const std::optional<StreamKey> before = parts->keyBefore;
+    std::unique_ptr<Store> store(new Store(path, how, std::move(*parts)));
+    if (before)
+        if (const auto vouched = store->goOnFrom(*before); !vouched) return vouched.error();
+    return store;
 }
 
 Store::Store(std::string path, const OpenHow& how, Parts parts)
@@ -329,7 +308,12 @@ Result<T> Store::wait(std::function<Result<T>()> work)
 
 Result<Taken> Store::takeNow(const IncomingSegment& segment)
 {
-    return wait<Taken>([&] { return m_shelf->take(segment); });
+    return wait<Taken>([&] {
+        auto taken = m_shelf->take(segment);
+        // What comes under the own stream's numbers takes them.
+        if (segment.row.stream == m_key.stream) m_writer->lookAgain();
+        return taken;
+    });
 }
 
 Result<Done> Store::sealNow(const SegmentRow& segment)
@@ -351,6 +335,25 @@ Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
     const auto file = std::filesystem::path(m_path + ".d") / "aside" / formatHex(row.hash);
     if (const auto written = writeDurably(file, bytes, Access::Everyone); !written) return written.error();
     return wait<Done>([&] { return m_shelf->keepAside(row); });
+}
+
+// The old key vouches for the new stream in its first change, so that nobody has to let this device in again.
+Result<Done> Store::goOnFrom(const StreamKey& before)
+{
+    if (m_folding->roster().isAlone()) return Done{};
+    Device device;
+    device.id = deviceId(m_programme, m_key.stream);
+    device.stream = formatHex(m_key.stream);
+    device.key = formatHex(m_key.publicKey);
+    device.followsKey = formatHex(before.publicKey);
+    device.proof = formatHex(signWith(before, claimMessage(m_programme, m_key.stream)));
+    Batch batch;
+    batch.author = m_folding->roster().memberOf(before.stream);
+    batch.at = std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+    batch.edits.push_back(creation(device, {}));
+    const auto kept = keepNow(std::move(batch));
+    if (!kept) return kept.error();
+    return Done{};
 }
 
 Signature Store::sign(std::string_view message) const

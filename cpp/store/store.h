@@ -75,11 +75,13 @@ private:
         domain::Uuid programme;
         StreamKey key;
         bool hasNewStream = false;
+        std::optional<StreamKey> keyBefore;
         std::unique_ptr<Folding> folding;
     };
     Store(std::string path, const OpenHow& how, Parts parts);
 
     static domain::Result<Parts> prepare(const std::string& path, const OpenHow& how);
+    domain::Result<domain::Done> goOnFrom(const StreamKey& before);
     void post(std::function<void()> job);
     template <typename T>
     domain::Result<T> wait(std::function<domain::Result<T>()> work);

@@ -80,7 +80,7 @@ Result<Done> HubExchange::fetchPhoto(const std::string& name)
         return Done{};
     }
     if (formatHex(hashOf(answer->body)) != name) return Done{};
-    const auto kept = handOver(store::photoPath(m_store.path(), name), answer->body, m_store.stream());
+    const auto kept = sync::handOver(store::photoPath(m_store.path(), name), answer->body, m_store.stream());
     if (!kept) return kept.error();
     ++m_report.photosReceived;
     return Done{};

@@ -27,6 +27,7 @@ const RecordKind& kindOf<Device>()
             table::integer("ended_after", &Device::endedAfter, "changes", 0, mostNumber, Label),
             table::id("invitation", &Device::invitation),
             table::text("proof", &Device::proof, Label),
+            table::text("follows_key", &Device::followsKey, Label),
         }};
     return kind;
 }

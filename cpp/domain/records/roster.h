@@ -18,7 +18,8 @@ struct Device : Record {
     std::optional<bool> root;
     std::optional<std::int64_t> endedAfter; // its last change that counts
     Uuid invitation; // that it claimed
-    std::string proof; // signature by the invitation's key, hexadecimal
+    std::string proof; // signature by the invitation's key, or by that of the stream it follows, hexadecimal
+    std::string followsKey; // public key of the stream that this one goes on from, after a restored backup
 };
 
 struct Invitation : Record {

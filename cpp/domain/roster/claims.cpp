@@ -46,6 +46,23 @@ std::vector<Claim> claimsIn(
     return all;
 }
 
+std::map<StreamId, StreamId> followersIn(
+    const std::map<std::pair<std::string, Uuid>, std::vector<Change>>& records)
+{
+    std::map<StreamId, StreamId> followers;
+    for (auto record = records.lower_bound({"device", Uuid{}});
+         record != records.end() && record->first.first == "device"; ++record)
+        for (const Change& change : record->second) {
+            PublicKey key{};
+            Signature proof{};
+            if (!parseHex(textOf(change, "follows_key"), key) || !parseHex(textOf(change, "proof"), proof))
+                continue;
+            if (isSignedBy(key, claimMessage(change.programme, change.ref.stream), proof))
+                followers[change.ref.stream] = streamOf(key, change.programme);
+        }
+    return followers;
+}
+
 std::vector<Claim> rightfulClaims(const std::vector<Claim>& claims, const std::map<StreamId, Uuid>& confirmed)
 {
     const auto isConfirmed = [&](const Claim& claim) {

@@ -23,4 +23,8 @@ std::vector<Claim> claimsIn(
 std::vector<Claim> rightfulClaims(
     const std::vector<Claim>& claims, const std::map<StreamId, Uuid>& confirmed);
 
+// Streams that go on from another, by a signature with the other's key: new stream, old stream.
+std::map<StreamId, StreamId> followersIn(
+    const std::map<std::pair<std::string, Uuid>, std::vector<Change>>& records);
+
 } // namespace duskrow::domain

@@ -27,6 +27,10 @@ enum class Standing {
 // Which kinds the roster comes from.
 bool isRosterKind(std::string_view kind);
 
+// Whether a change makes its record: it replaces nothing, and says what the record belongs to. Filling in a
+// field that nobody had filled replaces nothing either, and makes nothing.
+bool isCreation(const Change& change);
+
 struct EnrolledDevice {
     StreamId stream{};
     PublicKey key{}; // all zero when only its stream is known
@@ -34,6 +38,7 @@ struct EnrolledDevice {
     std::string label;
     bool isRoot = false;
     bool isConfirmed = false; // by a coordinator, not by its own claim alone
+    bool isCoordinator = false; // its member is one, and a root let this device in
     std::optional<std::int64_t> endedAfter;
 };
 
@@ -88,6 +93,9 @@ public:
     [[nodiscard]] const std::map<StreamId, EnrolledDevice>& devices() const { return m_devices; }
     [[nodiscard]] const std::map<Uuid, EnrolledMember>& members() const { return m_members; }
     [[nodiscard]] const std::map<Uuid, OpenInvitation>& invitations() const { return m_invitations; }
+    // On its own device a stream counts even before it is let in: nobody loses sight of what he entered.
+    void countHere(const StreamId& own) { m_here = own; }
+
     // One person alone, no other device: everything counts.
     [[nodiscard]] bool isAlone() const { return m_isAlone; }
     [[nodiscard]] std::int64_t changes() const { return m_changes; }
@@ -95,21 +103,31 @@ public:
 private:
     friend class RosterReading;
 
-    [[nodiscard]] Standing byRole(const Change& change, const EnrolledDevice& device) const;
-    [[nodiscard]] Standing atSite(const Change& change, const Uuid& member) const;
-    [[nodiscard]] bool isLentTo(const Uuid& member, const Change& change) const;
-    [[nodiscard]] bool settlesOthers(const Change& change, const Uuid& member) const;
+    // `maker` made the record of the change, where that is known: trap and day stand there when the change
+    // leaves them out.
+    [[nodiscard]] Standing standing(const Change& change, const Change* maker) const;
+    [[nodiscard]] Standing byRole(
+        const Change& change, const EnrolledDevice& device, const Change* maker) const;
+    [[nodiscard]] Standing atSite(const Change& change, const Uuid& member, const Change* maker) const;
+    [[nodiscard]] bool isLentTo(const Uuid& member, const Change& change, const Change* maker) const;
+    [[nodiscard]] bool isOwnDevice(const Change& change) const;
+    [[nodiscard]] bool isAtHome(const Uuid& member, const Uuid& site) const;
+    [[nodiscard]] bool settlesOthers(const Change& change) const;
 
     Uuid m_programme;
     std::set<StreamId> m_founders;
     std::map<StreamId, EnrolledDevice> m_devices;
     std::map<Uuid, EnrolledMember> m_members;
     std::map<Uuid, OpenInvitation> m_invitations;
+    std::set<StreamId> m_claimants; // by invitation, with a proof
     std::map<Uuid, Uuid> m_keepers; // of sites
+    std::set<std::pair<Uuid, Uuid>> m_made; // member, site: what he wrote of it goes on counting
     std::set<std::pair<Uuid, Uuid>> m_assigned; // member, site
     std::vector<Lending> m_lendings;
     std::set<ChangeRef> m_admitted;
+    std::set<ChangeRef> m_forRoots; // said by coordinators, and only a root may
     bool m_isAlone = true;
+    std::optional<StreamId> m_here;
     std::int64_t m_changes = 0;
 };
 
