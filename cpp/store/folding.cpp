@@ -108,19 +108,10 @@ void Folding::putRuling(std::span<const Change> changes)
 {
     const Uuid subject = subjectOf(changes, m_programme);
     if (subject.isNil()) return;
-    const Folded ruling = fold(changes, {&m_roster, nullptr});
-    const auto says = ruling.values.find("says");
-    const auto withdrawn = ruling.values.find("withdrawn");
-    const bool isTaken = withdrawn != ruling.values.end() && !isEmpty(withdrawn->second);
-    if (isTaken || says == ruling.values.end() || says->second != Value{std::string("stands")}) {
+    if (auto seen = rulingIn(changes, m_roster))
+        m_rulings[subject] = std::move(*seen);
+    else
         m_rulings.erase(subject);
-        return;
-    }
-    RulingSeen& seen = m_rulings[subject];
-    seen.saw.clear();
-    for (const Head& head : ruling.heads.at("says"))
-        for (const Change& change : changes)
-            if (change.ref == head.ref) seen.saw.insert(change.saw.begin(), change.saw.end());
 }
 
 Folded Folding::folded(std::span<const Change> ofOneRecord)

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "domain/records/roster.h"
+
 namespace duskrow::store {
 
 using namespace duskrow::domain;
@@ -223,6 +225,18 @@ Result<Roster> rosterOf(Reader& reader, const Uuid& programme)
         changes.insert(changes.end(), std::move_iterator(found->begin()), std::move_iterator(found->end()));
     }
     return Roster::from(programme, founders, changes);
+}
+
+Result<std::optional<Folded>> foldedRecord(
+    Reader& reader, const Roster& roster, const Uuid& programme, const Uuid& record)
+{
+    const auto changes = reader.changesOf(record);
+    if (!changes) return changes.error();
+    if (changes->empty()) return std::optional<Folded>{};
+    const auto word = reader.changesOf(rulingId(programme, record));
+    if (!word) return word.error();
+    const auto ruling = rulingIn(*word, roster);
+    return std::optional(fold(*changes, {&roster, ruling ? &*ruling : nullptr}));
 }
 
 std::set<StreamId> streamsIn(std::string_view text)

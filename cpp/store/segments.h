@@ -109,5 +109,9 @@ domain::Result<HandedOver> handedOver(
 // The photographs that records name, by the hash of their content.
 domain::Result<std::vector<std::string>> photosNamed(Reader& reader);
 domain::Result<domain::Roster> rosterOf(Reader& reader, const domain::Uuid& programme);
+// A record with all that still stands of it: what differs, proposals, what is kept aside. Nothing when there
+// is no such record.
+domain::Result<std::optional<domain::Folded>> foldedRecord(
+    Reader& reader, const domain::Roster& roster, const domain::Uuid& programme, const domain::Uuid& record);
 
 } // namespace duskrow::store

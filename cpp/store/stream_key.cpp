@@ -15,11 +15,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-std::filesystem::path keyPath(const std::string& folder, const Uuid& programme)
-{
-    return std::filesystem::path(folder) / (formatUuid(programme) + ".key");
-}
-
 StreamKey keyFromSeed(const std::array<std::uint8_t, 32>& seed, std::string token, const Uuid& programme)
 {
     std::array<std::uint8_t, 32> publicKey{};
@@ -28,10 +23,6 @@ StreamKey keyFromSeed(const std::array<std::uint8_t, 32>& seed, std::string toke
     sodium_memzero(secret.data(), secret.size());
     return {streamOf(publicKey, programme), std::move(token), seed, publicKey, 0};
 }
-
-} // namespace
-
-namespace {
 
 Result<Done> writeKey(const std::filesystem::path& path, const StreamKey& key)
 {
@@ -45,9 +36,14 @@ Result<Done> writeKey(const std::filesystem::path& path, const StreamKey& key)
 
 } // namespace
 
+std::string keyFile(const std::string& folder, const Uuid& programme)
+{
+    return (std::filesystem::path(folder) / (formatUuid(programme) + ".key")).string();
+}
+
 Result<StreamKey> makeKey(const std::string& folder, const Uuid& programme)
 {
-    const auto path = keyPath(folder, programme);
+    const std::filesystem::path path = keyFile(folder, programme);
     if (sodium_init() < 0) return Error{ErrorCode::KeyUnreadable, {path.string()}};
     std::array<std::uint8_t, 32> seed{};
     std::array<std::uint8_t, 16> token{};
@@ -63,7 +59,7 @@ Result<Done> noteHandingOver(
 {
     if (last <= key.handedOver) return Done{};
     const std::int64_t before = std::exchange(key.handedOver, last);
-    auto written = writeKey(keyPath(folder, programme), key);
+    auto written = writeKey(keyFile(folder, programme), key);
     if (!written) key.handedOver = before;
     return written;
 }
@@ -82,7 +78,7 @@ Signature signWith(const StreamKey& key, std::string_view message)
 
 Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& programme)
 {
-    const auto path = keyPath(folder, programme);
+    const std::filesystem::path path = keyFile(folder, programme);
     std::error_code failure;
     if (std::filesystem::status(path, failure).type() == std::filesystem::file_type::not_found)
         return std::optional<StreamKey>{};

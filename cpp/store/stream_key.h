@@ -19,6 +19,9 @@ struct StreamKey {
     std::int64_t handedOver = 0; // the highest number that may have left this device
 };
 
+// The file that holds the key of a programme.
+std::string keyFile(const std::string& folder, const domain::Uuid& programme);
+
 // Reads the key of a programme from its file in `folder`; nothing when there is none yet.
 //
 // Errors  KeyUnreadable {path} when the file is there and cannot be read, or is damaged

@@ -200,6 +200,26 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
     case ErrorCode::InvitationPast:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "This invitation was good until %1. Ask the coordinator for a new one.")};
+    case ErrorCode::InvitationUsed:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "A device has come in with this code already. Ask the coordinator for a new one.")};
+    case ErrorCode::InvitationDoubtful:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "More than one programme or founder answers to this code. Ask the coordinator for the whole "
+            "invitation, as a link or picture.")};
+    case ErrorCode::AlreadyJoined:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "This device is in that programme already, with the key %1. Open its store; if that is gone for "
+            "good, move the key away and join again.")};
+    case ErrorCode::MemberUnsaid:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Nobody has said who holds the store %1. Open it in Duskrow once and choose your name.")};
+    case ErrorCode::CoordinatorsOnly:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "Only a coordinator of the programme may do this. Ask yours to.")};
+    case ErrorCode::RootsOnly:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Only the device that founded the programme, or one made its equal, may do this. Do it there.")};
     case ErrorCode::RecordMissing:
         return {QT_TRANSLATE_NOOP("ErrorText", "This %1 is not in the store. Go back and choose it again."),
             kindFirst};

@@ -33,6 +33,7 @@ Result<Ticket> ticketAtHub(const QUrl& hub, const PublicKey& invitation)
         return Error{ErrorCode::InvitationUnknown};
     ticket.programme = *programme;
     ticket.invitation = *id;
+    ticket.member = parseUuid(textIn(*object, "member")).value_or(Uuid{});
     ticket.programmeName = textIn(*object, "name");
     return ticket;
 }

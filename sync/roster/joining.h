@@ -3,6 +3,7 @@
 
 #include <filesystem>
 
+#include "domain/records/programme.h"
 #include "store/store.h"
 #include "sync/roster/invitation_code.h"
 #include "sync/roster/ticket.h"
@@ -19,40 +20,48 @@ struct Invited {
 };
 
 // member  of an existing member when his id is set (another phone of his), else a new one is made
-Invited invite(const domain::Member& member, domain::LocalDay until, domain::Instant now);
+// Errors  NotEnoughMemory {}
+domain::Result<Invited> invite(const domain::Member& member, domain::LocalDay until, domain::Instant now);
 
-// "duskrow:join?code=...": all that a phone needs, as text and in a QR picture; and back. `hub` may be empty.
-std::string invitationLink(const std::string& code, const domain::Uuid& programme,
-    const domain::StreamId& founder, const std::string& hub);
+// What an invitation says, typed or read from a picture.
 struct InvitationText {
     std::string code; // as readCode gives it
     domain::Uuid programme; // nil when only a code was typed
     std::optional<domain::StreamId> founder;
-    std::string hub;
+    std::string hub; // empty when there is none
 };
+
+// "duskrow:join?code=...": all that a phone needs, as text and in a QR picture.
+std::string invitationLink(const InvitationText& invitation);
+// A code alone, or the whole link; what a newer version writes into a link is passed over.
+//
 // Errors  CodeUnreadable {what was typed}
 domain::Result<InvitationText> readInvitation(std::string_view typed);
 
-// Looks for an invitation in what lies in a shared folder, or in a carried file.
-//
-// Errors  InvitationUnknown {}; FolderMissing, FileUnreadable, CarriedNotOurs {path}
-domain::Result<Ticket> ticketInFolder(
-    const std::filesystem::path& shared, const domain::PublicKey& invitation);
-domain::Result<Ticket> ticketInCarried(
-    const std::filesystem::path& file, const domain::PublicKey& invitation);
+// Which invitation is looked for. What is left out may be any.
+struct TicketWanted {
+    domain::PublicKey invitation{};
+    domain::Uuid programme;
+    std::optional<domain::StreamId> founder;
+};
 
-// Makes the store of a device that joins, and claims the invitation in its first change.
+// Looks for an invitation in what lies in a shared folder, or in a carried file. The founder is the stream
+// that made the programme's record and whose word lets the invitation count.
+//
+// Errors  InvitationUnknown {}; InvitationUsed {} when its claim lies there; InvitationDoubtful {} when
+//         several programmes or founders answer; FolderMissing, FileUnreadable, CarriedNotOurs {path}
+domain::Result<Ticket> ticketInFolder(const std::filesystem::path& shared, const TicketWanted& wanted);
+domain::Result<Ticket> ticketInCarried(const std::filesystem::path& file, const TicketWanted& wanted);
+
+// Makes the store of a device that joins, and claims the invitation in its first change. The device setting
+// "me" says who holds it. What was made is taken away again when it does not come about.
 //
 // how     as for any opening; programme and founder come from the ticket
-// Errors  StoreExists {path}; those of Store::open and keeping
+// label   what its owner calls the device
+// Errors  StoreExists {path}; InvitationPast {last day}; AlreadyJoined {path of the key} when this
+//         installation has a key of the programme: making another would end that store's stream;
+//         InvitationUnknown when the ticket names no member; those of Store::open and keeping
 domain::Result<std::unique_ptr<store::Store>> join(const std::string& storePath, store::OpenHow how,
     const Ticket& ticket, const InvitationKey& key, const std::string& label, const domain::Moment& now);
-
-// Writes the records of a programme that one kept alone into another that one has joined: the same ids, under
-// the member's own name. The old file stays as it is. Returns how many records came along.
-//
-// Errors  those of reading and keeping
-domain::Result<std::int64_t> bringAlong(
-    store::Reader& solo, store::Store& joined, const domain::Uuid& member, const domain::Moment& now);
 
 } // namespace duskrow::sync

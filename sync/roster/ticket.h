@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
+#include <string>
+
 #include "domain/base/signing.h"
 
 namespace duskrow::sync {
@@ -10,6 +13,8 @@ struct Ticket {
     domain::Uuid programme;
     domain::StreamId founder{};
     domain::Uuid invitation;
+    domain::Uuid member; // who is invited
+    std::optional<domain::LocalDay> until; // last day on which it may be claimed, when that is known
     std::string programmeName; // may be empty
 };
 

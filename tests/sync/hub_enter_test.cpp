@@ -72,7 +72,8 @@ private Q_SLOTS:
         const Response answer = asked(code.key);
         QCOMPARE(answer.status, 200);
         QCOMPARE(shown(json::parse(answer.body)),
-            shown((json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))}, {"name", "District"},
+            shown((json{{"founding", false}, {"invitation", formatUuid(uuidOf(2, 77))},
+                {"member", formatUuid(founder.member)}, {"name", "District"},
                 {"programme", formatUuid(scene.programme)}, {"root", formatHex(founder.stream)}})));
         QCOMPARE(asked(Keys(78).key).status, 404);
         QCOMPARE(scene.ask(Method::Get, "/v1/invitations/x").status, 404);

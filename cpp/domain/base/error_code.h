@@ -60,6 +60,12 @@ enum class ErrorCode {
     NotEnrolled, // {address}
     InvitationUnknown, // {}
     InvitationPast, // {last day}
+    InvitationUsed, // {}
+    InvitationDoubtful, // {} several programmes or founders answer to the code
+    AlreadyJoined, // {path of the key} this device is in that programme
+    MemberUnsaid, // {path of the store} who holds the device is not known
+    CoordinatorsOnly, // {}
+    RootsOnly, // {}
     CodeUnreadable, // {what was typed} as an invitation
     NotEnoughMemory, // {}
     // Files

@@ -127,6 +127,22 @@ void setProposalsApart(Folded& folded, Ordered& changes, const FoldContext& cont
 
 } // namespace
 
+std::optional<RulingSeen> rulingIn(std::span<const Change> ofTheRuling, const Roster& roster)
+{
+    if (ofTheRuling.empty()) return std::nullopt;
+    const Folded ruling = fold(ofTheRuling, {&roster, nullptr});
+    const auto says = ruling.values.find("says");
+    const auto withdrawn = ruling.values.find("withdrawn");
+    const bool isTaken = withdrawn != ruling.values.end() && !isEmpty(withdrawn->second);
+    if (isTaken || says == ruling.values.end() || says->second != Value{std::string("stands")})
+        return std::nullopt;
+    RulingSeen seen;
+    for (const Head& head : ruling.heads.at("says"))
+        for (const Change& change : ofTheRuling)
+            if (change.ref == head.ref) seen.saw.insert(change.saw.begin(), change.saw.end());
+    return seen;
+}
+
 Folded fold(std::span<const Change> changes, const FoldContext& context)
 {
     Ordered ordered = inOrder(changes);

@@ -42,6 +42,9 @@ struct RulingSeen {
     bool operator==(const RulingSeen&) const = default;
 };
 
+// What the changes of a ruling say; nothing unless its record stands by them.
+std::optional<RulingSeen> rulingIn(std::span<const Change> ofTheRuling, const Roster& roster);
+
 // What folding one record depends on besides its own changes. Nothing of it: everything counts.
 struct FoldContext {
     const Roster* roster = nullptr;

@@ -90,6 +90,7 @@ public:
     [[nodiscard]] Uuid memberOf(const StreamId& stream) const; // nil when unknown
     [[nodiscard]] std::set<Uuid> sitesOf(const Uuid& member) const; // own and assigned
 
+    [[nodiscard]] const std::set<StreamId>& founders() const { return m_founders; }
     [[nodiscard]] const std::map<StreamId, EnrolledDevice>& devices() const { return m_devices; }
     [[nodiscard]] const std::map<Uuid, EnrolledMember>& members() const { return m_members; }
     [[nodiscard]] const std::map<Uuid, OpenInvitation>& invitations() const { return m_invitations; }

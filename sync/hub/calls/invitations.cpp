@@ -80,6 +80,7 @@ Response askInvitation(Hub& hub, Call& call)
         nlohmann::json answer = invitationJson(row.name, row.programme, row.root);
         answer["founding"] = false;
         answer["invitation"] = domain::formatUuid(invitation);
+        answer["member"] = domain::formatUuid((*known)->roster->invitations().at(invitation).member);
         return jsonAnswer(200, answer);
     }
     return wrongInvitation(hub, call);
