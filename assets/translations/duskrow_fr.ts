@@ -451,15 +451,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>leave it alone</source>
+        <source>Leave it alone</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>look again</source>
+        <source>Look again</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>control</source>
+        <source>Control</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -540,7 +540,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The time fits</source>
+        <source>Within the time for control</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -644,7 +644,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The range, %1 to %2, holds the threshold of %3.</source>
+        <source>The threshold of %3 lies within the range, %1 to %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -672,7 +672,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The time for control fits.</source>
+        <source>It is within the time for control.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1039,6 +1039,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 cannot be “%2”. Choose one of: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 cannot be “%2”. Choose one of the values offered.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1183,7 +1187,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In row %2 of %1, “%3” is not a count. Write whole numbers, such as 7.</source>
+        <source>In row %2 of %1, “%3” is not a count. Write one whole number in each row, such as 7.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7508,7 +7512,7 @@ trap %3</source>
 <context>
     <name>duskrow::app::WalkStartViewModel</name>
     <message>
-        <source>another field</source>
+        <source>Another field</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

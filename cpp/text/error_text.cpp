@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "text/field_names.h"
+#include "text/upper_first.h"
 
 namespace duskrow::text {
 
@@ -27,9 +28,9 @@ constexpr std::array fieldAndBounds{Shows::Field, Shows::Bound, Shows::Bound};
 constexpr std::array kindFirst{Shows::Kind, Shows::Value, Shows::Value};
 
 // No default, so that the compiler names the code that has no sentence yet.
-Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a table in the form of a switch
+Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a table in the form of a switch
 {
-    switch (code) {
+    switch (error.code) {
     case ErrorCode::NotANumber:
         return {QT_TRANSLATE_NOOP("ErrorText", "“%1” is not a number. Type it in digits.")};
     case ErrorCode::NotWhole:
@@ -53,6 +54,8 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "“%1” is not a time of day. Type hours and minutes, such as 18:00.")};
     case ErrorCode::UnknownCode:
+        if (error.args.size() > 2) // where nothing on a screen shows them
+            return {QT_TRANSLATE_NOOP("ErrorText", "%1 cannot be “%2”. Choose one of: %3."), fieldFirst};
         return {QT_TRANSLATE_NOOP("ErrorText", "%1 cannot be “%2”. Choose one of the values offered."),
             fieldFirst};
     case ErrorCode::PartTooLarge:
@@ -130,11 +133,12 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
             "An entry in the log cannot be read (%1). It was left as it is; update Duskrow if "
             "others use a newer version.")};
     case ErrorCode::SegmentUnfinished:
-        return {QT_TRANSLATE_NOOP("ErrorText",
-            "This file is not finished copying. Wait a little and exchange again.")};
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "This file is not finished copying. Wait a little and exchange again.")};
     case ErrorCode::SegmentMalformed:
         return {QT_TRANSLATE_NOOP("ErrorText",
-            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it again.")};
+            "What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it "
+            "again.")};
     case ErrorCode::SegmentTooLarge:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "What came in is larger than an exchange allows (%1). It was kept aside; tell the coordinator.")};
@@ -165,8 +169,8 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The file %1 has no column “%2”. Name its columns in the first row.")};
     case ErrorCode::TableRow:
-        return {QT_TRANSLATE_NOOP(
-            "ErrorText", "In row %2 of %1, “%3” is not a count. Write whole numbers, such as 7.")};
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "In row %2 of %1, “%3” is not a count. Write one whole number in each row, such as 7.")};
     case ErrorCode::PositionUnavailable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "There is no position right now. Wait under the open sky, or type the coordinates.")};
@@ -218,7 +222,7 @@ QString argument(const Error& error, std::size_t at, Shows shows)
 
 QString sentence(const Error& error)
 {
-    const Sentence wanted = sentenceOf(error.code);
+    const Sentence wanted = sentenceOf(error);
     const QString words = QCoreApplication::translate("ErrorText", wanted.words);
     QString filled;
     // In one pass: what a person typed may itself hold a %2.
@@ -232,8 +236,7 @@ QString sentence(const Error& error)
         filled += argument(error, at, wanted.shows[at]);
         ++i;
     }
-    if (!filled.isEmpty()) filled[0] = filled.at(0).toUpper();
-    return filled;
+    return upperFirst(filled);
 }
 
 } // namespace duskrow::text

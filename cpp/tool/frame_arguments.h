@@ -45,7 +45,7 @@ domain::Result<domain::StopPlan> planOf(
 // One count or one stop a row: a column "larvae", and "frames" where a stop has several. Without names the
 // columns are these two in this order. Empty rows are passed over.
 //
-// Errors  FileUnreadable; TableEmpty, TableNoColumn, TableRow
+// Errors  those of rowsOfFile; TableEmpty, TableNoColumn, TableRow
 domain::Result<std::vector<domain::FrameStop>> stopsIn(const std::string& path);
 
 // Prints how often the plan errs a third below, at, and half as much again above the threshold.

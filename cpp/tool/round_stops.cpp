@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "tool/round_stops.h"
 
-#include <QFile>
 #include <QLocale>
 
 #include <algorithm>
 
 #include "domain/rules/typed_place.h"
-#include "formats/csv_reader.h"
 #include "text/due_text.h"
 #include "tool/arguments.h"
+#include "tool/csv_file.h"
 #include "tool/due_stops.h"
 
 namespace duskrow::tool {
@@ -19,24 +18,12 @@ using formats::CsvRow;
 
 namespace {
 
-constexpr qint64 largestTable = 10 * 1024 * 1024;
-
 struct Columns {
     std::size_t name = 0;
     std::size_t lat = 0;
     std::size_t lon = 0;
     std::optional<std::size_t> infested = {};
 };
-
-std::optional<std::size_t> columnOf(const CsvRow& header, std::initializer_list<const char*> names)
-{
-    for (std::size_t i = 0; i < header.cells.size(); ++i) {
-        const QString cell = QString::fromStdString(header.cells[i]).trimmed();
-        for (const char* name : names)
-            if (cell.compare(QLatin1String(name), Qt::CaseInsensitive) == 0) return i;
-    }
-    return std::nullopt;
-}
 
 Result<Columns> columnsOf(const CsvRow& header)
 {
@@ -56,7 +43,7 @@ Result<bool> yesOrNo(const std::string& cell)
         if (typed == QLatin1String(yes)) return true;
     for (const char* no : {"no", "false", "0", ""})
         if (typed == QLatin1String(no)) return false;
-    return Error{ErrorCode::UnknownCode, {"infested", cell}};
+    return Error{ErrorCode::UnknownCode, {"infested", cell, "yes, no"}};
 }
 
 Result<NamedStop> stopOf(const CsvRow& row, const Columns& columns)
@@ -105,10 +92,7 @@ Result<NamedStops> stopsOfStore(
 
 Result<NamedStops> stopsOfTable(const std::string& path)
 {
-    QFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::ReadOnly) || file.size() > largestTable)
-        return Error{ErrorCode::FileUnreadable, {path}};
-    const auto rows = formats::readCsv(file.readAll().toStdString());
+    const auto rows = rowsOfFile(path);
     if (!rows) return rows.error();
     const auto columns = columnsOf(rows->empty() ? CsvRow{} : rows->front());
     if (!columns) return columns.error();

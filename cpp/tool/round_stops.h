@@ -35,7 +35,7 @@ domain::Result<NamedStops> stopsOfStore(
 // one.
 //
 // Errors  FileUnreadable, TableUnreadable, ColumnMissing; those of parsePlace; UnknownCode {"infested",
-// value}
+// value, choices}
 domain::Result<NamedStops> stopsOfTable(const std::string& path);
 
 // "52.1579,-106.6702", as parsePlace reads its halves.

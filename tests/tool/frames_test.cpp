@@ -66,6 +66,10 @@ private Q_SLOTS:
             "\xef\xbb\xbf"
             "place,Larvae\r\nnorth,4\r\n\"the, slough\",9\r\n");
         writeFile("stops.csv", "larvae,frames\n4,1\n9,2\n\n2,1\n15,2\n0,1\n7,\n");
+        writeFile("semicolons.csv", "place;larvae;m\r\nnorth;4;0,5\r\nsouth;9;\r\n;;\r\n");
+        writeFile("numbered.csv", ",larvae\n0,4\n1,9\n");
+        writeFile("semicolon_row.csv", "4;9;2;15\n");
+        writeFile("quote.csv", "larvae\n4\n\"9\n");
         writeFile("empty.csv", "");
         writeFile("head.csv", "larvae,frames\n\n");
         writeFile("letters.csv", "larvae\n4\n\nmany\n");
@@ -157,6 +161,8 @@ private Q_SLOTS:
         QCOMPARE(stops[QStringLiteral("mean_per_m2")].toDouble(), 18.5);
         const QJsonObject named = run("frames --json --csv @named.csv").json();
         QCOMPARE(named[QStringLiteral("larvae")].toInt(), 13);
+        QCOMPARE(run("frames --json --csv @semicolons.csv").out, run("frames --json 4 9").out);
+        QCOMPARE(run("frames --json --csv @numbered.csv").out, run("frames --json 4 9").out);
     }
 
     void theWalkInSentences()
@@ -249,6 +255,9 @@ private Q_SLOTS:
         row("no larvae in a row", "frames --csv @gap.csv", "“,2” is not a count");
         row("a stop without a frame", "frames --csv @noframe.csv", "In row 2 of ");
         row("all counts in one row", "frames --csv @row.csv", "In row 1 of ");
+        row("all counts in one row, with semicolons", "frames --csv @semicolon_row.csv",
+            "“4,9,2,15” is not a count. Write one whole number in each row");
+        row("an open quote", "frames --csv @quote.csv", "Line 3 of the table cannot be read");
         row("a file of other things", "frames --csv @moths.csv", "has no column “larvae”");
         row("an unknown pest", "frames --pest purple-moth 4 9", "no protocol for “purple-moth”");
         row("plan: no threshold", "plan-frames", "See duskrow-tool plan-frames --help.");

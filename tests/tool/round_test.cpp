@@ -81,6 +81,7 @@ private Q_SLOTS:
             "Name,crop,Longitude,Latitude,Infested\r\nNear,canola,-106.59,52.1,yes\r\nÉtang,canola,-106.5,52."
             "1,no\r\n"
             "ᓀᐦᐃᔭᐍᐏᐣ,canola,-106.4,52.1,\r\n");
+        writeFile("semicolons.csv", "name;lat;lon\nfar;52,1;-106,4\nnear;52,1;-106,5\n");
         writeFile("nowhere.csv", "name,lat,lon\nA,fifty,-106\n");
         writeFile("no_lat.csv", "name,lon\nA,-106\n");
         writeFile("short.csv", "name,lat,lon\nA,52\n");
@@ -112,6 +113,13 @@ private Q_SLOTS:
         QVERIFY(std::abs(sum - 13'704.0) < 10.0);
         QCOMPARE(json[QStringLiteral("stops")].toArray()[0].toObject()[QStringLiteral("geo_uri")].toString(),
             QStringLiteral("geo:52.1,-106.55"));
+    }
+
+    void aTableOfASpreadsheetWithDecimalCommas()
+    {
+        const Ran ran = run("round --csv @semicolons.csv --from 52,1,-106,6 --json");
+        QCOMPARE(ran.exit, 0);
+        QCOMPARE(ran.names(), (QStringList{QStringLiteral("near"), QStringLiteral("far")}));
     }
 
     void infestedFieldsComeLastUnlessToldOtherwise()
@@ -195,7 +203,8 @@ private Q_SLOTS:
         row("half a place", "--csv @road.csv --from 52.1", "“52.1” is not a place");
         row("letters for a place", "--csv @road.csv --from here,there", "“here” is not a place");
         row("a place off the globe", "--csv @road.csv --from 95,10", "The latitude must be from -90 to 90");
-        row("an unknown metric", "--csv @road.csv --from 52.1,-106.6 --metric crow", "cannot be “crow”");
+        row("an unknown metric", "--csv @road.csv --from 52.1,-106.6 --metric crow",
+            "cannot be “crow”. Choose one of: straight, grid.");
         row("an unknown rule for infested fields", "--csv @road.csv --from 52.1,-106.6 --infested first",
             "cannot be “first”");
         row("no such table", "--csv @gone.csv --from 52.1,-106.6", "cannot be read");
@@ -206,7 +215,8 @@ private Q_SLOTS:
         row("letters in a table", "--csv @nowhere.csv --from 52.1,-106.6", "“fifty” is not a place");
         row("a row cut short", "--csv @short.csv --from 52.1,-106.6", "Line 2 of the table cannot be read");
         row("an open quote", "--csv @open.csv --from 52.1,-106.6", "Line 2 of the table cannot be read");
-        row("perhaps infested", "--csv @maybe.csv --from 52.1,-106.6", "cannot be “perhaps”");
+        row("perhaps infested", "--csv @maybe.csv --from 52.1,-106.6",
+            "cannot be “perhaps”. Choose one of: yes, no.");
         row("a bad day", "@demo --from 52.1,-106.6 --on today", "is not a day of the calendar");
         row("a folder that is not there", "--csv @road.csv --from 52.1,-106.6 --gpx @gone/round.gpx",
             "cannot be written");

@@ -154,7 +154,7 @@ private Q_SLOTS:
         money("a power of ten", "1e1", "10", "“1e1” is not a number");
         money("thousands or thousandths", "12", "1,250", "“1,250” is not a number");
         row("an unknown unit", "--cost 12 --cost-unit EUR/ac --price 10 --price-unit CAD/bu",
-            "The unit of the cost cannot be “EUR/ac”");
+            "The unit of the cost cannot be “EUR/ac”. Choose one of: CAD/ac, CAD/ha, USD/ac, USD/ha.");
         row("two currencies", "--cost 12 --cost-unit CAD/ac --price 10 --price-unit USD/bu",
             "The cost is in CAD/ac but the price is in USD/bu");
         row("no cost at all", "--cost-unit CAD/ac --price 10 --price-unit CAD/bu",
