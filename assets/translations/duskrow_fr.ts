@@ -7122,15 +7122,15 @@ trap %3</source>
 <context>
     <name>duskrow::app::SizeTiles</name>
     <message>
-        <source>over %1 mm</source>
+        <source>over %1 mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>under %1 mm</source>
+        <source>under %1 mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 to %2 mm</source>
+        <source>%1 to %2 mm</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -95,7 +95,7 @@ QStringList WalkStartViewModel::siteNames() const
     QStringList names;
     for (const Site* site : fitting())
         if (static_cast<std::size_t>(names.size()) < mostSites) names << written(site->name);
-    return names << tr("another field");
+    return names << tr("Another field");
 }
 
 QString WalkStartViewModel::moreSites() const
