@@ -13,7 +13,7 @@ Item {
     property bool labelShown: true
 
     // Room beside the words: the usual, or less where all chips then stand in one row.
-    readonly property real wordsTogether: root.labels.reduce((sum, words) => sum + measure.width(words, Theme.typeBody) + 2, 0)
+    readonly property real wordsTogether: root.labels.reduce((sum, words) => sum + Math.max(measure.width(words, Theme.typeBody) + 2, Theme.touch - 2 * Theme.gapTiny), 0)
     readonly property real spare: (root.width - root.wordsTogether - (root.labels.length - 1) * flow.spacing) / (2 * root.labels.length)
     readonly property real beside: root.spare < Theme.gapTiny ? Theme.padding : Math.min(Theme.padding, Math.floor(root.spare))
 
@@ -65,7 +65,7 @@ Item {
                 }
 
                 objectName: "chip_" + chip.key
-                width: Math.min(root.width, chip.wordsWidth + 2 * root.beside + 2)
+                width: Math.min(root.width, Math.max(Theme.touch, chip.wordsWidth + 2 * root.beside + 2))
                 horizontalPadding: root.beside
                 height: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
                 text: chip.modelData
