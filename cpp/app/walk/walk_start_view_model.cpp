@@ -212,6 +212,7 @@ void WalkStartViewModel::begin()
     walk.atMs = toMs(now.at);
     walk.offsetMin = static_cast<int>(now.offset.count());
     if (!m_stage.isEmpty()) walk.stageBbch = m_stage.toInt();
+    if (m_drySeason) walk.drySeason = true;
     walk.frameCm2 = std::llround(frameAreaOf(*m_protocol).value() * 10'000);
     edits.push_back(creation(walk, site.id));
     m_busy = true;

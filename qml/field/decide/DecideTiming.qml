@@ -11,6 +11,7 @@ ColumnLayout {
 
     required property DecisionViewModel model
     readonly property DecisionForm form: root.model.form
+    readonly property bool valid: label.valid && cutting.valid
 
     spacing: Theme.gap
 
@@ -29,6 +30,7 @@ ColumnLayout {
     }
 
     FieldNumber {
+        id: label
         objectName: "labelDays"
         label: qsTr("Days before harvest, from the label")
         hint: qsTr("They count to cutting: swathing or straight cutting.")
@@ -41,6 +43,7 @@ ColumnLayout {
     }
 
     FieldDay {
+        id: cutting
         objectName: "cuttingDay"
         label: qsTr("Cutting planned on")
         day: root.form.cuttingDay

@@ -15,6 +15,20 @@ ColumnLayout {
 
     spacing: Theme.gap
 
+    Words {
+        objectName: "answerThreshold"
+        visible: text.length > 0
+        text: root.model.thresholdLine
+        Layout.fillWidth: true
+    }
+
+    Words {
+        objectName: "answerTiming"
+        visible: root.model.timing.length > 0
+        text: qsTr("Timing: %1.").arg(root.model.timing)
+        Layout.fillWidth: true
+    }
+
     SentenceList {
         objectName: "reasons"
         title: qsTr("Why")

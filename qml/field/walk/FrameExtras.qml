@@ -10,6 +10,7 @@ ColumnLayout {
     id: root
 
     required property FrameViewModel model
+    readonly property bool valid: seen.valid && damaged.valid // what is refused stands in the box, and is not kept
     property bool isOpen: root.model.sick > 0 || root.model.podsKnown || root.model.remark.length > 0
 
     spacing: Theme.gapSmall
@@ -46,6 +47,7 @@ ColumnLayout {
     }
 
     FieldNumber {
+        id: seen
         objectName: "podsSeen"
         visible: root.isOpen
         label: qsTr("Pods looked at")
@@ -60,6 +62,7 @@ ColumnLayout {
     }
 
     FieldNumber {
+        id: damaged
         objectName: "podsDamaged"
         visible: root.isOpen && root.model.podsKnown
         label: qsTr("Of these, damaged")

@@ -66,6 +66,7 @@ ScreenFrame {
     }
 
     FrameExtras {
+        id: extras
         model: root.model
         Layout.fillWidth: true
     }
@@ -148,7 +149,7 @@ ScreenFrame {
         objectName: "stop"
         visible: root.model.framesKept > 0 && !root.model.isDecided
         text: qsTr("Stop here: to the decision")
-        enabled: !root.model.busy
+        enabled: extras.valid && !root.model.busy
         Layout.fillWidth: true
         onClicked: root.model.finish()
     }
@@ -166,7 +167,7 @@ ScreenFrame {
             objectName: "finish"
             visible: root.model.isDecided
             text: qsTr("Enough: to the decision")
-            enabled: !root.model.busy
+            enabled: extras.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.finish()
         },
@@ -174,7 +175,7 @@ ScreenFrame {
             objectName: "keepOn"
             visible: root.model.isDecided
             text: root.model.keepText
-            enabled: !root.model.busy
+            enabled: extras.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keepFrame()
         },
@@ -182,7 +183,7 @@ ScreenFrame {
             objectName: "keep"
             visible: !root.model.isDecided
             text: root.model.keepText
-            enabled: !root.model.busy
+            enabled: extras.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keepFrame()
         }
