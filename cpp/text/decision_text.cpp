@@ -7,6 +7,7 @@
 
 #include "text/amounts.h"
 #include "text/threshold_text.h"
+#include "text/unbroken.h"
 
 namespace duskrow::text {
 
@@ -44,8 +45,8 @@ QString larvaeAt(const Finding& finding, std::size_t i, const QLocale& locale)
 QString cents(double amount, const std::string& unit, const QLocale& locale)
 {
     const bool isWhole = std::abs(amount - std::round(amount)) < 0.005;
-    return QStringLiteral("%1 %2").arg(
-        locale.toString(amount, 'f', isWhole ? 0 : 2), QString::fromStdString(unit));
+    return unbroken(QStringLiteral("%1 %2").arg(
+        locale.toString(amount, 'f', isWhole ? 0 : 2), QString::fromStdString(unit)));
 }
 
 QString moreFrames(double count, const QLocale& locale)

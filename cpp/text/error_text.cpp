@@ -169,6 +169,16 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The file %1 has no column “%2”. Name its columns in the first row.")};
     case ErrorCode::TableRow:
+        if (error.args.size() > 3 && error.args[3] == "place")
+            return {QT_TRANSLATE_NOOP("ErrorText",
+                "In row %2 of %1, “%3” is not a place. Write latitude and longitude in degrees, such as "
+                "52.1579, -106.6702.")};
+        if (error.args.size() > 3 && error.args[3] == "stop")
+            return {QT_TRANSLATE_NOOP(
+                "ErrorText", "In row %2 of %1, “%3” is not the number of a stop. Number the stops from 1.")};
+        if (error.args.size() > 3 && error.args[3] == "infested")
+            return {QT_TRANSLATE_NOOP("ErrorText",
+                "In row %2 of %1, “%3” does not say whether the field is infested. Write yes or no.")};
         return {QT_TRANSLATE_NOOP("ErrorText",
             "In row %2 of %1, “%3” is not a count. Write one whole number in each row, such as 7.")};
     case ErrorCode::PositionUnavailable:

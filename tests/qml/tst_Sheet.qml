@@ -30,7 +30,7 @@ LifeStory {
         const all = [];
         for (let i = 0; findChild(page, "block" + i); ++i)
             all.push(findChild(page, "block" + i).text);
-        return all.join("\n");
+        return all.join("\n").replace(/\u2060/g, "");
     }
 
     function test_theSheetIsReachedFromTheDecision() {
