@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <functional>
+#include <map>
 
 #include "domain/rules/frame_estimate.h"
 #include "text/frame_text.h"
@@ -25,6 +26,7 @@ namespace {
 struct Columns {
     std::size_t larvae = 0;
     std::optional<std::size_t> frames = 1;
+    std::optional<std::size_t> stop = {};
     bool areNamed = false;
 };
 
@@ -36,7 +38,7 @@ Result<Columns> columnsOf(const CsvRow& row, const std::string& path)
     if (first == row.cells.end() || number.match(QString::fromStdString(*first)).hasMatch()) return Columns{};
     const auto larvae = columnOf(row, {"larvae"});
     if (!larvae) return Error{ErrorCode::TableNoColumn, {path, "larvae"}};
-    return Columns{*larvae, columnOf(row, {"frames"}), true};
+    return Columns{*larvae, columnOf(row, {"frames"}), columnOf(row, {"stop"}), true};
 }
 
 QString cellAt(const CsvRow& row, std::optional<std::size_t> column)
@@ -75,6 +77,37 @@ std::string joined(const CsvRow& row)
     for (const std::string& cell : row.cells) text += (&cell == &row.cells.front() ? "" : ",") + cell;
     return text;
 }
+
+// The rows of a table as stops: those that name the same stop are one unit.
+class StopRows {
+public:
+    explicit StopRows(const Columns& columns) : m_columns(columns) { }
+
+    Result<Done> add(const CsvRow& row, const std::string& path)
+    {
+        const std::string line = std::to_string(row.line);
+        const auto found = stopIn(row, m_columns);
+        if (!found) return Error{ErrorCode::TableRow, {path, line, joined(row)}};
+        const QString named = cellAt(row, m_columns.stop);
+        if (named.isEmpty()) {
+            stops.push_back(*found);
+            return Done{};
+        }
+        const auto number = wholeIn(named, 1, mostStops);
+        if (!number) return Error{ErrorCode::TableRow, {path, line, named.toStdString(), "stop"}};
+        const auto [at, isNew] = m_places.try_emplace(*number, stops.size());
+        if (isNew) stops.push_back({Larvae{0}, Frames{0}});
+        stops[at->second].larvae += found->larvae;
+        stops[at->second].frames += found->frames;
+        return Done{};
+    }
+
+    std::vector<FrameStop> stops;
+
+private:
+    const Columns& m_columns;
+    std::map<std::int64_t, std::size_t> m_places; // of the stops that have a number
+};
 
 } // namespace
 
@@ -142,15 +175,11 @@ Result<std::vector<FrameStop>> stopsIn(const std::string& path)
     if (rows->empty()) return Error{ErrorCode::TableEmpty, {path}};
     const auto columns = columnsOf(rows->front(), path);
     if (!columns) return columns.error();
-    std::vector<FrameStop> stops;
-    for (std::size_t i = columns->areNamed ? 1 : 0; i < rows->size(); ++i) {
-        const CsvRow& row = (*rows)[i];
-        const auto stop = stopIn(row, *columns);
-        if (!stop) return Error{ErrorCode::TableRow, {path, std::to_string(row.line), joined(row)}};
-        stops.push_back(*stop);
-    }
-    if (stops.empty()) return Error{ErrorCode::TableEmpty, {path}};
-    return stops;
+    StopRows read(*columns);
+    for (std::size_t i = columns->areNamed ? 1 : 0; i < rows->size(); ++i)
+        if (const auto added = read.add((*rows)[i], path); !added) return added.error();
+    if (read.stops.empty()) return Error{ErrorCode::TableEmpty, {path}};
+    return read.stops;
 }
 
 Result<Done> printErrorRates(const StopPlan& plan)

@@ -36,25 +36,29 @@ Result<Columns> columnsOf(const CsvRow& header)
     return Columns{*name, *lat, *lon, columnOf(header, {"infested"})};
 }
 
-Result<bool> yesOrNo(const std::string& cell)
+std::optional<bool> yesOrNo(const std::string& cell)
 {
     const QString typed = QString::fromStdString(cell).trimmed().toLower();
     for (const char* yes : {"yes", "true", "1"})
         if (typed == QLatin1String(yes)) return true;
     for (const char* no : {"no", "false", "0", ""})
         if (typed == QLatin1String(no)) return false;
-    return Error{ErrorCode::UnknownCode, {"infested", cell, "yes, no"}};
+    return std::nullopt;
 }
 
-Result<NamedStop> stopOf(const CsvRow& row, const Columns& columns)
+Result<NamedStop> stopOf(const CsvRow& row, const Columns& columns, const std::string& path)
 {
+    const std::string line = std::to_string(row.line);
     const std::size_t last =
         std::max({columns.name, columns.lat, columns.lon, columns.infested.value_or(std::size_t{0})});
-    if (row.cells.size() <= last) return Error{ErrorCode::TableUnreadable, {std::to_string(row.line)}};
-    const auto place = parsePlace(row.cells[columns.lat], row.cells[columns.lon]);
-    if (!place) return place.error();
-    const auto infested = yesOrNo(columns.infested ? row.cells[*columns.infested] : std::string());
-    if (!infested) return infested.error();
+    if (row.cells.size() <= last) return Error{ErrorCode::TableUnreadable, {line}};
+    const std::string& lat = row.cells[columns.lat];
+    const std::string& lon = row.cells[columns.lon];
+    const auto place = parsePlace(lat, lon);
+    if (!place) return Error{ErrorCode::TableRow, {path, line, lat + ", " + lon, "place"}};
+    const std::string typed = columns.infested ? row.cells[*columns.infested] : std::string();
+    const auto infested = yesOrNo(typed);
+    if (!infested) return Error{ErrorCode::TableRow, {path, line, typed, "infested"}};
     return NamedStop{QString::fromStdString(row.cells[columns.name]).simplified(), *place, *infested};
 }
 
@@ -98,7 +102,7 @@ Result<NamedStops> stopsOfTable(const std::string& path)
     if (!columns) return columns.error();
     NamedStops found;
     for (std::size_t i = 1; i < rows->size(); ++i) {
-        auto stop = stopOf((*rows)[i], *columns);
+        auto stop = stopOf((*rows)[i], *columns, path);
         if (!stop) return stop.error();
         found.stops.push_back(std::move(*stop));
     }

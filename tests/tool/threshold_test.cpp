@@ -1,37 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
-#include <QTest>
 
 #include <cmath>
 
 #include "golden_csv.h"
+#include "tool/tool_program.h"
 
+using duskrow::tests::Ran;
 using duskrow::tests::readGolden;
 
 namespace {
-
-struct Ran {
-    int exit = -1;
-    QString out;
-    QString err;
-
-    [[nodiscard]] QJsonObject json() const { return QJsonDocument::fromJson(out.toUtf8()).object(); }
-};
-
-Ran run(const QString& line)
-{
-    QProcess process;
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
-    process.setProcessEnvironment(environment);
-    process.start(QStringLiteral(DUSKROW_TOOL), QProcess::splitCommand(QStringLiteral("threshold ") + line));
-    if (!process.waitForFinished(60'000) || process.exitStatus() != QProcess::NormalExit) return {};
-    return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
-        QString::fromUtf8(process.readAllStandardError())};
-}
 
 QString imperial(const QString& cost, const QString& price)
 {
@@ -46,8 +24,14 @@ bool isNear(const QJsonValue& value, double expected)
 } // namespace
 
 // Runs the real program, as a person would.
-class ThresholdCommandTest : public QObject {
+class ThresholdCommandTest : public QObject, private duskrow::tests::ToolProgram {
     Q_OBJECT
+
+private:
+    [[nodiscard]] Ran run(const QString& line) const
+    {
+        return ToolProgram::run(QStringLiteral("threshold ") + line);
+    }
 
 private Q_SLOTS:
     void theNumbersForOtherPrograms()
