@@ -89,10 +89,18 @@ FocusScope {
         color: Theme.paper
     }
 
+    // The head lives in one of two places, each before what it stands above: so it is read aloud first.
+    Item {
+        id: standing
+        z: 1
+        anchors.left: parent.left
+        anchors.right: parent.right
+        height: head.height
+    }
+
     Item {
         id: head
-        z: 1
-        parent: root.compact ? flick.contentItem : root
+        parent: root.compact ? scrolling : standing
         x: (root.width - width) / 2
         width: root.columnWidth
         height: headColumn.implicitHeight + headColumn.y + Theme.gap
@@ -148,6 +156,13 @@ FocusScope {
         onMovementStarted: root.wasMoved = true
         contentHeight: column.y + column.height + Theme.gap
         boundsBehavior: Flickable.StopAtBounds
+
+        Item {
+            id: scrolling
+            z: 1
+            width: parent.width
+            height: head.height
+        }
 
         ColumnLayout {
             id: column
