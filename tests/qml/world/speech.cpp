@@ -2,25 +2,18 @@
 #include "speech.h"
 
 #include <QAccessible>
+#include <QQuickWindow>
 
 namespace {
 
-void speak(QAccessibleInterface* heard, QStringList& said)
+// From the window downwards, as a reader goes: an item asked for by itself may answer though it is ignored.
+void speak(QAccessibleInterface* heard, const QQuickItem* within, QStringList& said)
 {
     if (!heard || heard->state().invisible) return;
+    const auto* item = qobject_cast<const QQuickItem*>(heard->object());
     const QString name = heard->text(QAccessible::Name).simplified();
-    if (!name.isEmpty()) said << name;
-    for (int i = 0; i < heard->childCount(); ++i) speak(heard->child(i), said);
-}
-
-// Not every item is heard by itself: its nearest children are, in the order of the items.
-void speakBelow(QQuickItem* item, QStringList& said)
-{
-    if (!item->isVisible()) return;
-    if (QAccessibleInterface* heard = QAccessible::queryAccessibleInterface(item);
-        heard && heard->role() != QAccessible::NoRole)
-        return speak(heard, said);
-    for (QQuickItem* child : item->childItems()) speakBelow(child, said);
+    if (!name.isEmpty() && item && within->isAncestorOf(item)) said << name;
+    for (int i = 0; i < heard->childCount(); ++i) speak(heard->child(i), within, said);
 }
 
 } // namespace
@@ -33,6 +26,6 @@ void Speech::listen() const
 QStringList Speech::of(QQuickItem* item) const
 {
     QStringList said;
-    if (item) speakBelow(item, said);
+    if (item && item->window()) speak(QAccessible::queryAccessibleInterface(item->window()), item, said);
     return said;
 }

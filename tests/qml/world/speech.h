@@ -19,6 +19,6 @@ public:
     // As when a screen reader is switched on; before a screen is made.
     Q_INVOKABLE void listen() const;
 
-    // The names of what is not hidden, from the item downwards; what has no name is only gone through.
+    // The names of what is not hidden, below the item; what has no name is only gone through.
     Q_INVOKABLE QStringList of(QQuickItem* item) const;
 };
