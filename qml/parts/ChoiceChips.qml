@@ -13,7 +13,12 @@ Item {
     property bool labelShown: true
 
     // Room beside the words: the usual, or less where all chips then stand in one row.
-    readonly property real wordsTogether: root.labels.reduce((sum, words) => sum + Math.max(measure.width(words, Theme.typeBody) + 2, Theme.touch - 2 * Theme.gapTiny), 0)
+    readonly property real wordsTogether: {
+        let sum = 0;
+        for (let i = 0; i < root.labels.length; ++i)
+            sum += Math.max(measure.width(root.labels[i], Theme.typeBody) + 2, Theme.touch - 2 * Theme.gapTiny);
+        return sum;
+    }
     readonly property real spare: (root.width - root.wordsTogether - (root.labels.length - 1) * flow.spacing) / (2 * root.labels.length)
     readonly property real beside: root.spare < Theme.gapTiny ? Theme.padding : Math.min(Theme.padding, Math.floor(root.spare))
 
