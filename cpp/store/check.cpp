@@ -90,6 +90,7 @@ Result<CheckReport> checkStore(const std::string& path)
         SQLite::Database copy(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         SQLite::Backup backup(copy, **database);
         if (backup.executeStep() != SQLITE_DONE) return Error{ErrorCode::StoreBusy, {path}};
+        if (const auto migrated = migrate(copy, path); !migrated) return migrated.error();
         readTail(copy, report);
         readSegments(copy, report);
         countGaps(copy, report);

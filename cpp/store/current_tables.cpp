@@ -215,6 +215,11 @@ void CurrentTables::put(const Folded& folded, bool isNew)
     putQuestions(folded, isNew);
 }
 
+void CurrentTables::drop(const std::string& kind, const Uuid& record)
+{
+    if (const RecordKind* known = findKind(kind)) remove(tableOf(*known), "id", record);
+}
+
 void CurrentTables::putRow(const RecordKind& kind, const Folded& folded)
 {
     Running insert = rowOf(kind);
@@ -256,8 +261,8 @@ void CurrentTables::putQuestions(const Folded& folded, bool isNew)
         insert->bind(2, folded.kind);
     };
     for (const Difference& difference : folded.differences) {
-        Running insert =
-            m_statements.prepared("INSERT INTO now_difference (record, kind, field) VALUES (?,?,?)");
+        Running insert = m_statements.prepared(
+            "INSERT OR REPLACE INTO now_difference (record, kind, field) VALUES (?,?,?)");
         name(insert);
         insert->bind(3, difference.field);
         insert->exec();
@@ -273,7 +278,7 @@ void CurrentTables::putQuestions(const Folded& folded, bool isNew)
     for (const auto& [ref, standing] : folded.aside) putAside(ref, reasonOf(standing));
     for (const ChangeRef& ref : folded.proposals) putAside(ref, "proposal");
     if (!folded.isRulingStale) return;
-    Running stale = m_statements.prepared("INSERT INTO now_stale (record, kind) VALUES (?,?)");
+    Running stale = m_statements.prepared("INSERT OR REPLACE INTO now_stale (record, kind) VALUES (?,?)");
     name(stale);
     stale->exec();
 }
@@ -297,6 +302,7 @@ std::string CurrentTables::dump() const
     addTable("now_difference", "record, field");
     addTable("now_aside", "record, change");
     addTable("now_stale", "record");
+    addTable("now_roster", "record");
     return all;
 }
 

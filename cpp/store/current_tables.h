@@ -29,6 +29,9 @@ public:
     // not know have no table.
     void put(const domain::Folded& folded, bool isNew);
 
+    // Removes the row of a record that turned out to be of another kind.
+    void drop(const std::string& kind, const domain::Uuid& record);
+
     // Every row of every table, in a fixed order, as text: equal dumps are equal tables.
     [[nodiscard]] std::string dump() const;
 

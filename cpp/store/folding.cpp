@@ -4,6 +4,7 @@
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
 
+#include "domain/records/roster.h"
 #include "store/segments.h"
 
 namespace duskrow::store {
@@ -17,20 +18,29 @@ void bindId(SQLite::Statement& statement, int at, const auto& bytes)
     statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
 }
 
-// Whether the bytes of a change may be of such a kind, without reading them.
+// Whether the bytes of a change may be of such a kind, without reading them. The words may also stand within
+// values that this version does not know.
 bool mayBeRosterKind(std::string_view body)
 {
-    const std::size_t at = body.find("\"kind\":\"");
-    if (at == std::string_view::npos) return true;
-    const std::string_view rest = body.substr(at + 8);
-    return isRosterKind(rest.substr(0, rest.find('"')));
+    constexpr std::string_view word = "\"kind\":\"";
+    for (std::size_t at = body.find(word); at != std::string_view::npos; at = body.find(word, at)) {
+        at += word.size();
+        if (isRosterKind(body.substr(at, body.find('"', at) - at))) return true;
+    }
+    return false;
 }
 
-Uuid subjectOf(const Folded& ruling)
+// The record that a ruling is about: the one that its id was made of, whatever else its changes say.
+Uuid subjectOf(std::span<const Change> ruling, const Uuid& programme)
 {
-    const auto found = ruling.values.find("record");
-    const auto* text = found == ruling.values.end() ? nullptr : std::get_if<std::string>(&found->second);
-    return text ? parseUuid(*text).value_or(Uuid{}) : Uuid{};
+    for (const Change& change : ruling) {
+        const auto said = change.fields.find("record");
+        const auto* text =
+            said == change.fields.end() ? nullptr : std::get_if<std::string>(&said->second.value);
+        const Uuid subject = text ? parseUuid(*text).value_or(Uuid{}) : Uuid{};
+        if (!subject.isNil() && rulingId(programme, subject) == change.record) return subject;
+    }
+    return {};
 }
 
 } // namespace
@@ -96,8 +106,7 @@ void Folding::readRulings()
 
 void Folding::putRuling(std::span<const Change> changes)
 {
-    if (changes.empty()) return;
-    const Uuid subject = subjectOf(fold(changes));
+    const Uuid subject = subjectOf(changes, m_programme);
     if (subject.isNil()) return;
     if (auto seen = rulingIn(changes, m_roster))
         m_rulings[subject] = std::move(*seen);
@@ -114,7 +123,11 @@ Folded Folding::folded(std::span<const Change> ofOneRecord)
 
 void Folding::put(std::span<const Change> changes, bool isNew)
 {
-    m_tables.put(folded(changes), isNew);
+    const Folded found = folded(changes);
+    if (!isNew)
+        for (const Change& change : changes)
+            if (change.kind != found.kind) m_tables.drop(change.kind, change.record);
+    m_tables.put(found, isNew);
 }
 
 void Folding::refold(const Uuid& record)
@@ -154,8 +167,8 @@ void Folding::take(std::vector<Change> added)
         put(changes, isNew);
         if (own.front().kind == "ruling") {
             putRuling(changes);
-            const Folded ruling = fold(changes);
-            if (const Uuid subject = subjectOf(ruling); !subject.isNil()) ruledOn.push_back(subject);
+            const Uuid subject = subjectOf(changes, m_programme);
+            if (!subject.isNil()) ruledOn.push_back(subject);
         }
         from = to;
     }
@@ -197,9 +210,18 @@ void Folding::weighAgain(const Roster& before)
         while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
     }
     for (const StreamId& stream : streams())
-        if (before.rightsOf(stream) != m_roster.rightsOf(stream)) records.merge(recordsOf(stream));
+        if (before.isAlone() != m_roster.isAlone() || before.rightsOf(stream) != m_roster.rightsOf(stream))
+            records.merge(recordsOf(stream));
     for (const Uuid& record : records) refold(record);
+    // Rulings are among them: what they are about follows when they come or go.
+    const std::map<Uuid, RulingSeen> rulings = m_rulings;
     readRulings();
+    for (const auto& [record, ruling] : rulings)
+        if (!m_rulings.contains(record)) refold(record);
+    for (const auto& [record, ruling] : m_rulings) {
+        const auto found = rulings.find(record);
+        if (found == rulings.end() || found->second != ruling) refold(record);
+    }
 }
 
 std::set<Uuid> Folding::recordsOf(const StreamId& stream)
@@ -257,7 +279,7 @@ bool Folding::rebuild(const Progress& progress)
 }
 
 // One pass over the log. A record of one change is folded at once; those of several are gathered apart, so
-// that memory does not grow with the log. Rulings go first: what they are about depends on them.
+// that memory does not grow with the log. What a ruling is about is folded again in the end.
 bool Folding::foldAll(const Progress& progress)
 {
     m_database.exec("CREATE TEMP TABLE IF NOT EXISTS several (record BLOB, body TEXT)");
@@ -297,7 +319,7 @@ bool Folding::foldAll(const Progress& progress)
     for (const Change& ruling : rulings) {
         const std::vector<Change> changes = changesOf(ruling.record);
         putRuling(changes);
-        if (const Uuid subject = subjectOf(fold(changes)); !subject.isNil()) refold(subject);
+        if (const Uuid subject = subjectOf(changes, m_programme); !subject.isNil()) refold(subject);
     }
     return true;
 }

@@ -34,6 +34,9 @@ public:
     //         DiskFailed ...; nothing is changed by a keep that failed
     domain::Result<Kept> keep(const Batch& batch);
 
+    // After something else was written to the own stream: where it ends is read anew.
+    void lookAgain() { m_tail.reset(); }
+
     domain::Result<domain::Done> saveDraft(const std::string& key, const std::string& body);
     domain::Result<domain::Done> dropDraft(const std::string& key);
 

@@ -67,8 +67,12 @@ Result<std::vector<Change>> Reader::changesOf(const Uuid& record)
 {
     return guarded<std::vector<Change>>(m_path, [&] {
         std::vector<Change> changes = m_lines.changesOf(record);
-        std::sort(
-            changes.begin(), changes.end(), [](const Change& a, const Change& b) { return a.ref < b.ref; });
+        const auto before = [](const Change& a, const Change& b) {
+            return a.ref != b.ref ? a.ref < b.ref : a != b && canonicalJson(a) < canonicalJson(b);
+        };
+        std::sort(changes.begin(), changes.end(), before);
+        // One change may stand in two segments with other boundaries, or in one and in the own tail.
+        changes.erase(std::unique(changes.begin(), changes.end()), changes.end());
         return changes;
     });
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "store/sealed_lines.h"
 
+#include <algorithm>
 #include <zstd.h>
 
 namespace duskrow::store {
@@ -38,11 +39,17 @@ std::optional<std::string> unpack(std::string_view packed, std::size_t most)
 
 std::shared_ptr<const UnpackedSegment> SealedLines::segment(std::int64_t id)
 {
-    for (auto held = m_held.begin(); held != m_held.end(); ++held)
-        if (held->id == id) {
+    for (auto held = m_held.begin(); held != m_held.end(); ++held) {
+        if (held->id != id) continue;
+        if (held->isWhole || held->version == version()) {
             m_held.splice(m_held.begin(), m_held, held);
             return held->unpacked;
         }
+        m_bytes -= held->unpacked->text.size();
+        m_held.erase(held);
+        break;
+    }
+    const std::int64_t before = version();
     Running query = m_statements.prepared("SELECT payload FROM segment WHERE id=?");
     query->bind(1, id);
     if (!query->executeStep()) return nullptr;
@@ -55,12 +62,22 @@ std::shared_ptr<const UnpackedSegment> SealedLines::segment(std::int64_t id)
     unpacked->text = std::move(*text);
     unpacked->lines = linesOf(unpacked->text);
     m_bytes += unpacked->text.size();
-    m_held.push_front({id, unpacked});
+    const bool isWhole = std::all_of(unpacked->lines.begin(), unpacked->lines.end(),
+        [](std::string_view line) { return line.starts_with('{'); });
+    m_held.push_front({id, isWhole, before, unpacked});
     while (m_bytes > mostHeldBytes && m_held.size() > 1) {
         m_bytes -= m_held.back().unpacked->text.size();
         m_held.pop_back();
     }
     return unpacked;
+}
+
+// Grows with every commit by another connection.
+std::int64_t SealedLines::version()
+{
+    Running query = m_statements.prepared("PRAGMA data_version");
+    query->executeStep();
+    return query->getColumn(0).getInt64();
 }
 
 std::vector<Change> SealedLines::changesOf(const Uuid& record)

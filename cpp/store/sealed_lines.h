@@ -30,8 +30,12 @@ public:
 private:
     struct Held {
         std::int64_t id = 0;
+        bool isWhole = false; // else a fuller form may take its place
+        std::int64_t version = 0; // of the file when it was read
         std::shared_ptr<const UnpackedSegment> unpacked;
     };
+
+    std::int64_t version();
 
     SQLite::Database& m_database;
     Statements m_statements;

@@ -231,16 +231,18 @@ Result<Taken> SegmentShelf::take(const IncomingSegment& segment)
     auto result = guarded<Taken>(m_path, [&] {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
         Taken taken;
-        if (const auto place = find(segment.row.id)) {
-            if (!place->isWhole) fill(*place, segment, taken);
-            transaction.commit();
-            return taken;
-        }
+        const auto place = find(segment.row.id);
+        if (place && place->isWhole) return taken;
         taken.isFork = isFork(segment);
         if (taken.isFork) {
             Running mark = m_statements.prepared("INSERT OR REPLACE INTO setting VALUES (?, '1')");
             mark->bind(1, "forked/" + formatHex(segment.row.stream));
             mark->exec();
+        }
+        if (place) {
+            fill(*place, segment, taken);
+            transaction.commit();
+            return taken;
         }
         const bool waits = !hasPredecessor(segment.row);
         const std::int64_t id = insert(segment.row, waits);

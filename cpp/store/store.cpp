@@ -7,27 +7,14 @@
 
 #include "domain/records/roster.h"
 #include "store/durable_file.h"
+#include "store/founders.h"
+#include "store/setting.h"
 
 namespace duskrow::store {
 
 using namespace duskrow::domain;
 
 namespace {
-
-std::string setting(SQLite::Database& database, const std::string& key)
-{
-    SQLite::Statement query(database, "SELECT value FROM setting WHERE key=?");
-    query.bind(1, key);
-    return query.executeStep() ? query.getColumn(0).getString() : std::string();
-}
-
-void putSetting(SQLite::Database& database, const std::string& key, const std::string& value)
-{
-    SQLite::Statement insert(database, "INSERT OR REPLACE INTO setting VALUES (?,?)");
-    insert.bind(1, key);
-    insert.bind(2, value);
-    insert.exec();
-}
 
 // A second program is kept out by an open transaction in a file beside the store. SQLite's own locking does
 // it on every system, and a killed program leaves nothing behind.
@@ -132,33 +119,6 @@ Result<OwnKey> ownKey(
     return OwnKey{std::move(*key), !*stored, std::move(*found)};
 }
 
-// Who made the programme. Of a store that never met others it is whoever wrote in it; a stream that begins
-// while one is still alone joins them, because nobody else could let it in. Of a programme that was joined it
-// is whom the invitation named, for good: before the first exchange one only seems to be alone.
-Result<Done> settleFounders(SQLite::Database& database, const std::string& path, const OpenHow& how,
-    const StreamId& own, Folding& folding)
-{
-    return guarded<Done>(path, [&] {
-        std::set<StreamId> founders = streamsIn(setting(database, "founders"));
-        const std::set<StreamId> before = founders;
-        if (!setting(database, "joined").empty()) return Done{};
-        if (before.empty() && !how.founders.empty()) {
-            founders = how.founders;
-            putSetting(database, "joined", "yes");
-        }
-        if (founders.empty() || (!before.empty() && folding.roster().isAlone() && how.founders.empty()))
-            founders.insert(own);
-        if (before.empty() && how.founders.empty()) {
-            SQLite::Statement query(database, "SELECT lower(hex(id)) FROM stream");
-            while (query.executeStep()) founders.merge(streamsIn(query.getColumn(0).getString()));
-        }
-        if (founders == before) return Done{};
-        putSetting(database, "founders", textOf(founders));
-        folding.forget();
-        return Done{};
-    });
-}
-
 bool stands(const std::string& path)
 {
     std::error_code failure;
@@ -207,7 +167,8 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     parts.keyBefore = std::move(own->before);
     parts.folding = std::make_unique<Folding>(*parts.database, parts.programme, parts.key.stream);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
-    const auto founders = settleFounders(*parts.database, path, how, parts.key.stream, *parts.folding);
+    const auto founders =
+        settleFounders(*parts.database, path, how.founders, parts.key.stream, *parts.folding);
     if (!founders) return founders.error();
     return parts;
 }
@@ -347,7 +308,12 @@ Result<T> Store::wait(std::function<Result<T>()> work)
 
 Result<Taken> Store::takeNow(const IncomingSegment& segment)
 {
-    return wait<Taken>([&] { return m_shelf->take(segment); });
+    return wait<Taken>([&] {
+        auto taken = m_shelf->take(segment);
+        // What comes under the own stream's numbers takes them.
+        if (segment.row.stream == m_key.stream) m_writer->lookAgain();
+        return taken;
+    });
 }
 
 Result<Done> Store::sealNow(const SegmentRow& segment)

@@ -22,6 +22,17 @@ QString name(Role role)
     return {};
 }
 
+QString name(Says says)
+{
+    switch (says) {
+    case Says::Stands:
+        return QCoreApplication::translate("Says", "it stands");
+    case Says::Open:
+        return QCoreApplication::translate("Says", "it is open");
+    }
+    return {};
+}
+
 QString name(FixMethod method)
 {
     switch (method) {

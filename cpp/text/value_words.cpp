@@ -49,6 +49,7 @@ struct CodeField {
 
 constexpr std::array codeFields{
     CodeField{"member", "role", [](const std::string& c) { return codeWords<Role>(roleNames, c); }},
+    CodeField{"ruling", "says", [](const std::string& c) { return codeWords<Says>(saysNames, c); }},
     CodeField{
         "trap", "fix_method", [](const std::string& c) { return codeWords<FixMethod>(fixMethodNames, c); }},
     CodeField{"trap", "height_rule",

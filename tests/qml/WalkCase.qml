@@ -99,6 +99,7 @@ TestCase {
             return ids.member;
         case "frames":
         case "decide":
+        case "sheet":
             return ids.walk;
         case "correct":
             return "trap/" + ids.trap;

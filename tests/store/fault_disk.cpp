@@ -45,20 +45,20 @@ int read(sqlite3_file* file, void* to, int size, sqlite3_int64 at)
 
 int write(sqlite3_file* file, const void* from, int size, sqlite3_int64 at)
 {
-    const bool fails = FaultDisk::instance().fails();
+    const bool fails = FaultDisk::instance().fails("write " + *Shim::of(file)->path);
     const int done = Shim::real(file)->pMethods->xWrite(Shim::real(file), from, fails ? size / 2 : size, at);
     return fails ? SQLITE_IOERR_WRITE : done;
 }
 
 int truncate(sqlite3_file* file, sqlite3_int64 size)
 {
-    if (FaultDisk::instance().fails()) return SQLITE_IOERR_TRUNCATE;
+    if (FaultDisk::instance().fails("truncate")) return SQLITE_IOERR_TRUNCATE;
     return Shim::real(file)->pMethods->xTruncate(Shim::real(file), size);
 }
 
 int synchronise(sqlite3_file* file, int)
 {
-    if (FaultDisk::instance().fails()) return SQLITE_IOERR_FSYNC;
+    if (FaultDisk::instance().fails("synchronise")) return SQLITE_IOERR_FSYNC;
     FaultDisk::instance().synchronised(*Shim::of(file)->path);
     return SQLITE_OK;
 }
@@ -106,7 +106,8 @@ int openFile(sqlite3_vfs*, const char* path, sqlite3_file* file, int flags, int*
 {
     file->pMethods = nullptr;
     const bool isNew = path && !std::filesystem::exists(path);
-    if (isNew && (flags & SQLITE_OPEN_CREATE) != 0 && FaultDisk::instance().fails()) return SQLITE_CANTOPEN;
+    if (isNew && (flags & SQLITE_OPEN_CREATE) != 0 && FaultDisk::instance().fails("create"))
+        return SQLITE_CANTOPEN;
     const int done = system()->xOpen(system(), path, Shim::real(file), flags, granted);
     if (done != SQLITE_OK) return done;
     Shim::of(file)->path = new std::string(path ? path : "");
@@ -117,7 +118,7 @@ int openFile(sqlite3_vfs*, const char* path, sqlite3_file* file, int flags, int*
 
 int removeFile(sqlite3_vfs*, const char* path, int)
 {
-    if (FaultDisk::instance().fails()) return SQLITE_IOERR_DELETE;
+    if (FaultDisk::instance().fails("remove")) return SQLITE_IOERR_DELETE;
     FaultDisk::instance().removed(path);
     return system()->xDelete(system(), path, 0);
 }
@@ -145,6 +146,7 @@ FaultDisk::FaultDisk()
 void FaultDisk::arm(long failAt, Fault fault)
 {
     m_files.clear();
+    m_steps.clear();
     m_failAt = failAt;
     m_count = 0;
     m_fault = fault;
@@ -157,9 +159,10 @@ bool FaultDisk::disarm()
     return m_hasFailed;
 }
 
-bool FaultDisk::fails()
+bool FaultDisk::fails(const std::string& step)
 {
     if (m_failAt < 0) return false;
+    m_steps.push_back(step);
     const long now = m_count++;
     const bool fails = m_fault == Fault::Once ? now == m_failAt : now >= m_failAt;
     m_hasFailed = m_hasFailed || fails;

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <limits>
 #include <map>
 #include <random>
 #include <string>
+#include <vector>
 
 struct sqlite3_file;
 
@@ -23,6 +25,10 @@ public:
     static FaultDisk& instance();
 
     void arm(long failAt, Fault fault);
+    // Counts and fails nothing.
+    void watch() { arm(std::numeric_limits<long>::max(), Fault::Once); }
+    // What was done since, one operation after the other: "write" and the file, or another name.
+    [[nodiscard]] const std::vector<std::string>& steps() const { return m_steps; }
     // Stops counting and failing. Returns whether a fault came.
     bool disarm();
     [[nodiscard]] bool hasFailed() const { return m_hasFailed; }
@@ -32,7 +38,7 @@ public:
     void losePower(std::mt19937& random);
 
     // For the VFS: whether the operation that comes now fails.
-    bool fails();
+    bool fails(const std::string& step);
     void opened(const std::string& path, bool isNew);
     void synchronised(const std::string& path);
     void removed(const std::string& path) { m_files.erase(path); }
@@ -45,6 +51,7 @@ private:
         bool isDurable = false; // the name itself
     };
     std::map<std::string, File> m_files;
+    std::vector<std::string> m_steps;
     long m_failAt = -1;
     long m_count = 0;
     Fault m_fault = Fault::Once;

@@ -190,9 +190,8 @@ private Q_SLOTS:
     {
         const HubScene scene;
         const Phone founder = scene.founded();
-        QVERIFY(
-            scene.store->addFounding({Keys(98).key, "Other", scene.now + std::chrono::hours(1), {}, {}})
-                .has_value());
+        QVERIFY(scene.store->addFounding({Keys(98).key, "Other", scene.now + std::chrono::hours(1), {}, {}})
+                    .has_value());
         const std::string other = "/v1/programmes/" + formatUuid(uuidOf(7, 9));
         for (const char* call : {"/state", "/segments", "/vector", "/aside"}) {
             QCOMPARE(scene.ask(Method::Get, other + call, {}, founder.token).status, 403);

@@ -291,8 +291,7 @@ private Q_SLOTS:
             QCOMPARE(linesRead(whole), static_cast<int>(whole.lines.size()));
             for (const auto& line : own.lines) {
                 if (line.bytes.empty()) continue;
-                if (line.change.kind == "invitation") // his own alone
-                    QVERIFY(line.change.fields.at("member").value == domain::Value{formatUuid(one.member)});
+                QVERIFY(line.change.kind != "invitation");
                 QVERIFY(line.change.site != uuidOf(3, 2));
                 if (line.change.site == uuidOf(3, 1)) ++seen;
             }

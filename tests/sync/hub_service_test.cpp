@@ -76,6 +76,34 @@ private Q_SLOTS:
             status);
     }
 
+    // What does not fit is not receipted, and goes in once there is room again.
+    void aFullDiskIsSaid()
+    {
+        const HubScene scene;
+        if (scene.place.isPostgres()) QSKIP("PostgreSQL has no limit of its own to set");
+        Phone founder = scene.founded();
+        const auto limit = [&](const std::string& pages) {
+            return scene.store->engine()
+                .write([&](Session& session) { session.run("PRAGMA max_page_count=" + pages); })
+                .has_value();
+        };
+        QVERIFY(limit("1")); // no more than there are now
+        Response answer;
+        duskrow::sync::SegmentHead head;
+        int pushed = 0;
+        do {
+            for (std::uint32_t visit = 0; visit < 100; ++visit) founder.visit(visit, uuidOf(3, visit));
+            head = founder.seal();
+            answer = scene.push(head, founder.token);
+        } while (answer.status == 201 && ++pushed < 50);
+        QCOMPARE(answer.status, 503);
+        QCOMPARE(json::parse(answer.body)["error"].get<std::string>(), std::string("full"));
+        QVERIFY(std::stoi(headerIn(answer, "Retry-After")) > 0);
+        QCOMPARE(scene.ask(Method::Get, scene.path() + "/state", {}, founder.token).status, 200);
+        QVERIFY(limit("1000000"));
+        QCOMPARE(scene.push(head, founder.token).status, 201);
+    }
+
     void healthAndFigures()
     {
         const HubScene scene;

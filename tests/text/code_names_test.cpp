@@ -32,6 +32,7 @@ private Q_SLOTS:
     void everyChoiceHasWordsOfItsOwn()
     {
         checkNames<Role>(roleNames);
+        checkNames<Says>(saysNames);
         checkNames<FixMethod>(fixMethodNames);
         checkNames<HeightRule>(heightRuleNames);
         checkNames<EndReason>(endReasonNames);

@@ -7,6 +7,7 @@
 
 #include "app/exchange/hub_address.h"
 #include "app/exchange/people.h"
+#include "domain/records/visit.h"
 #include "domain/records/walk.h"
 
 namespace duskrow::app {

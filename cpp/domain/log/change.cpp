@@ -6,6 +6,7 @@
 
 #include "domain/log/bounded_json.h"
 #include "domain/log/canonical_form.h"
+#include "domain/log/quick_reader.h"
 #include "domain/log/value_json.h"
 
 namespace duskrow::domain {
@@ -114,6 +115,8 @@ enum class Form { Any, Canonical };
 Result<Change> read(std::string_view bytes, Form form)
 {
     if (bytes.size() > mostChangeBytes) return malformed("size");
+    if (auto usual = readUsualChange(bytes))
+        if (form == Form::Any || isCanonicalForm(bytes)) return std::move(*usual);
     const auto object = parseBounded(bytes, deepest, Numbers::WholeOnly);
     if (!object || !object->is_object()) return malformed("JSON");
     if (form == Form::Canonical && !isCanonicalForm(bytes)) return malformed("form");

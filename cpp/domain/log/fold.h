@@ -38,6 +38,8 @@ struct Folded {
 // A coordinator's word that a record stands, as folded from its own changes.
 struct RulingSeen {
     std::set<ChangeRef> saw;
+
+    bool operator==(const RulingSeen&) const = default;
 };
 
 // What the changes of a ruling say; nothing unless its record stands by them.

@@ -5,19 +5,6 @@
 
 namespace duskrow::domain {
 
-namespace {
-
-// Whether a change invites this member. He knows the code, so that its key tells him nothing; with it his
-// device counts among its own records before a coordinator has confirmed it.
-bool isInviting(const Change& change, const Uuid& member)
-{
-    const auto named = change.fields.find("member");
-    return !member.isNil() && named != change.fields.end()
-        && named->second.value == Value{formatUuid(member)};
-}
-
-} // namespace
-
 bool isRosterKind(std::string_view kind)
 {
     static constexpr std::array<std::string_view, 7> kinds{
@@ -25,9 +12,26 @@ bool isRosterKind(std::string_view kind)
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
+bool isCreation(const Change& change)
+{
+    const bool replaces = std::any_of(change.fields.begin(), change.fields.end(),
+        [](const auto& field) { return !field.second.base.empty(); });
+    const RecordKind* kind = findKind(change.kind);
+    if (replaces || !kind) return !replaces;
+    const auto home = std::find_if(kind->fields.begin(), kind->fields.end(),
+        [](const Field& field) { return field.type == FieldType::Id; });
+    return home == kind->fields.end() || change.fields.contains(std::string(home->name));
+}
+
 bool Roster::isEnrolled(const StreamId& stream) const
 {
-    return m_devices.contains(stream);
+    return m_devices.contains(stream) || m_claimants.contains(stream);
+}
+
+bool Roster::countsAlways(const StreamId& stream) const
+{
+    const auto device = m_devices.find(stream);
+    return device != m_devices.end() && device->second.isRoot && !device->second.endedAfter;
 }
 
 bool Roster::isRoot(const StreamId& stream) const
@@ -39,16 +43,21 @@ bool Roster::isRoot(const StreamId& stream) const
 bool Roster::isCoordinator(const StreamId& stream) const
 {
     const auto device = m_devices.find(stream);
-    if (device == m_devices.end()) return false;
-    if (device->second.isRoot) return true;
-    const auto member = m_members.find(device->second.member);
-    return member != m_members.end() && member->second.role == Role::Coordinator;
+    return device != m_devices.end() && (device->second.isRoot || device->second.isCoordinator);
 }
 
 Uuid Roster::memberOf(const StreamId& stream) const
 {
     const auto device = m_devices.find(stream);
     return device == m_devices.end() ? Uuid{} : device->second.member;
+}
+
+bool Roster::isAtHome(const Uuid& member, const Uuid& site) const
+{
+    if (member.isNil() || site.isNil()) return false;
+    const auto keeper = m_keepers.find(site);
+    return (keeper != m_keepers.end() && keeper->second == member) || m_made.contains({member, site})
+        || m_assigned.contains({member, site});
 }
 
 std::set<Uuid> Roster::sitesOf(const Uuid& member) const
@@ -66,31 +75,42 @@ std::set<Uuid> Roster::sitesOf(const Uuid& member) const
 bool Roster::mayRead(const StreamId& reader, const Change& change) const
 {
     if (isCoordinator(reader)) return true;
-    if (change.kind == "invitation") return isInviting(change, memberOf(reader));
-    if (change.site.isNil()) return true;
+    if (change.kind == "invitation") return false;
+    const Uuid& site = change.kind == "site" ? change.record : change.site;
+    if (site.isNil()) return true;
     const Uuid member = memberOf(reader);
     if (member.isNil()) return change.ref.stream == reader;
     if (memberOf(change.ref.stream) == member) return true;
-    const auto keeper = m_keepers.find(change.site);
+    const auto keeper = m_keepers.find(site);
     if (keeper != m_keepers.end() && keeper->second == member) return true;
-    if (m_assigned.contains({member, change.site})) return true;
+    if (m_assigned.contains({member, site})) return true;
     return std::any_of(m_lendings.begin(), m_lendings.end(),
-        [&](const Lending& lending) { return lending.member == member && lending.site == change.site; });
+        [&](const Lending& lending) { return lending.member == member && lending.site == site; });
 }
 
 std::string Roster::rightsOf(const StreamId& stream) const
 {
+    std::string all;
+    const auto list = [&](const char* word, const std::set<ChangeRef>& refs) {
+        for (auto ref = refs.lower_bound({stream, 0}); ref != refs.end() && ref->stream == stream; ++ref)
+            all += word + std::to_string(ref->seq);
+    };
+    list(" admitted ", m_admitted);
+    list(" for roots ", m_forRoots);
     const auto device = m_devices.find(stream);
-    if (device == m_devices.end()) return {};
+    if (device == m_devices.end()) return all;
     const Uuid member = device->second.member;
-    std::string all = formatUuid(member);
+    all += formatUuid(member);
     if (device->second.endedAfter) all += " ended " + std::to_string(*device->second.endedAfter);
     if (device->second.isRoot) return all + " root";
     const auto person = m_members.find(member);
     if (person != m_members.end() && person->second.until)
         all += " until " + formatDay(*person->second.until);
     if (isCoordinator(stream)) return all + " coordinator";
-    for (const Uuid& site : sitesOf(member)) all += ' ' + formatUuid(site);
+    std::set<Uuid> sites = sitesOf(member);
+    for (auto row = m_made.lower_bound({member, Uuid{}}); row != m_made.end() && row->first == member; ++row)
+        sites.insert(row->second);
+    for (const Uuid& site : sites) all += ' ' + formatUuid(site);
     for (const Lending& lending : m_lendings) {
         if (lending.member != member) continue;
         all += " lent " + formatUuid(lending.trap) + formatUuid(lending.site);

@@ -27,6 +27,10 @@ enum class Standing {
 // Which kinds the roster comes from.
 bool isRosterKind(std::string_view kind);
 
+// Whether a change makes its record: it replaces nothing, and says what the record belongs to. Filling in a
+// field that nobody had filled replaces nothing either, and makes nothing.
+bool isCreation(const Change& change);
+
 struct EnrolledDevice {
     StreamId stream{};
     PublicKey key{}; // all zero when only its stream is known
@@ -34,6 +38,7 @@ struct EnrolledDevice {
     std::string label;
     bool isRoot = false;
     bool isConfirmed = false; // by a coordinator, not by its own claim alone
+    bool isCoordinator = false; // its member is one, and a root let this device in
     std::optional<std::int64_t> endedAfter;
 };
 
@@ -81,6 +86,7 @@ public:
     [[nodiscard]] bool isEnrolled(const StreamId& stream) const;
     [[nodiscard]] bool isCoordinator(const StreamId& stream) const; // or root
     [[nodiscard]] bool isRoot(const StreamId& stream) const;
+    [[nodiscard]] bool countsAlways(const StreamId& stream) const; // a root that nobody ended
     [[nodiscard]] Uuid memberOf(const StreamId& stream) const; // nil when unknown
     [[nodiscard]] std::set<Uuid> sitesOf(const Uuid& member) const; // own and assigned
 
@@ -98,20 +104,29 @@ public:
 private:
     friend class RosterReading;
 
-    [[nodiscard]] Standing byRole(const Change& change, const EnrolledDevice& device) const;
-    [[nodiscard]] Standing atSite(const Change& change, const Uuid& member) const;
-    [[nodiscard]] bool isLentTo(const Uuid& member, const Change& change) const;
-    [[nodiscard]] bool settlesOthers(const Change& change, const Uuid& member) const;
+    // `maker` made the record of the change, where that is known: trap and day stand there when the change
+    // leaves them out.
+    [[nodiscard]] Standing standing(const Change& change, const Change* maker) const;
+    [[nodiscard]] Standing byRole(
+        const Change& change, const EnrolledDevice& device, const Change* maker) const;
+    [[nodiscard]] Standing atSite(const Change& change, const Uuid& member, const Change* maker) const;
+    [[nodiscard]] bool isLentTo(const Uuid& member, const Change& change, const Change* maker) const;
+    [[nodiscard]] bool isOwnDevice(const Change& change) const;
+    [[nodiscard]] bool isAtHome(const Uuid& member, const Uuid& site) const;
+    [[nodiscard]] bool settlesOthers(const Change& change) const;
 
     Uuid m_programme;
     std::set<StreamId> m_founders;
     std::map<StreamId, EnrolledDevice> m_devices;
     std::map<Uuid, EnrolledMember> m_members;
     std::map<Uuid, OpenInvitation> m_invitations;
+    std::set<StreamId> m_claimants; // by invitation, with a proof
     std::map<Uuid, Uuid> m_keepers; // of sites
+    std::set<std::pair<Uuid, Uuid>> m_made; // member, site: what he wrote of it goes on counting
     std::set<std::pair<Uuid, Uuid>> m_assigned; // member, site
     std::vector<Lending> m_lendings;
     std::set<ChangeRef> m_admitted;
+    std::set<ChangeRef> m_forRoots; // said by coordinators, and only a root may
     bool m_isAlone = true;
     std::optional<StreamId> m_here;
     std::int64_t m_changes = 0;

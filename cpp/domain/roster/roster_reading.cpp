@@ -18,12 +18,6 @@ std::optional<std::int64_t> numberIn(const Folded& folded, const std::string& fi
     return number ? std::optional(*number) : std::nullopt;
 }
 
-std::optional<LocalDay> dayIn(const Folded& folded, const std::string& field)
-{
-    const auto day = parseDay(textIn(folded, field));
-    return day ? std::optional(*day) : std::nullopt;
-}
-
 std::optional<Role> roleIn(const Folded& folded)
 {
     const auto* found = std::find(roleNames.begin(), roleNames.end(), textIn(folded, "role"));
@@ -37,13 +31,6 @@ bool isYes(const Folded& folded, const std::string& field)
     return found != folded.values.end() && found->second == Value{true};
 }
 
-std::optional<StreamId> streamIn(const Folded& folded)
-{
-    StreamId stream{};
-    if (!parseHex(textIn(folded, "stream"), stream)) return std::nullopt;
-    return stream;
-}
-
 PublicKey keyIn(const Folded& folded)
 {
     PublicKey key{};
@@ -51,11 +38,14 @@ PublicKey keyIn(const Folded& folded)
     return key;
 }
 
-// Made without having seen anything of its record before.
-bool isCreation(const Change& change)
+// In the order of references, each once: nothing may hang on the order in which they came.
+void putInOrder(std::vector<Change>& changes)
 {
-    return std::all_of(change.fields.begin(), change.fields.end(),
-        [](const auto& field) { return field.second.base.empty(); });
+    const auto before = [](const Change& a, const Change& b) {
+        return a.ref != b.ref ? a.ref < b.ref : a != b && canonicalJson(a) < canonicalJson(b);
+    };
+    std::sort(changes.begin(), changes.end(), before);
+    changes.erase(std::unique(changes.begin(), changes.end()), changes.end());
 }
 
 } // namespace
@@ -73,6 +63,12 @@ Uuid idIn(const Folded& folded, const std::string& field)
     return parseUuid(textIn(folded, field)).value_or(Uuid{});
 }
 
+std::optional<LocalDay> dayIn(const Folded& folded, const std::string& field)
+{
+    const auto day = parseDay(textIn(folded, field));
+    return day ? std::optional(*day) : std::nullopt;
+}
+
 bool standsIn(const Folded& folded)
 {
     return textIn(folded, "withdrawn").empty();
@@ -88,6 +84,34 @@ RosterReading::RosterReading(Roster& roster, std::span<const Change> changes) : 
     }
     m_roster.m_changes = static_cast<std::int64_t>(seen.size());
     m_followers = followersIn(m_records);
+    for (auto& [key, ofRecord] : m_records) putInOrder(ofRecord);
+    nameDevices();
+}
+
+// Which stream the record of a device is about follows from its id alone: a word on it need not repeat the
+// stream, and a record under another id is about nobody.
+void RosterReading::nameDevices()
+{
+    const auto put = [&](const StreamId& stream) {
+        m_streams[deviceId(m_roster.m_programme, stream)] = stream;
+    };
+    for (const StreamId& founder : m_roster.m_founders) put(founder);
+    for (auto record = m_records.lower_bound({"device", Uuid{}});
+         record != m_records.end() && record->first.first == "device"; ++record)
+        for (const Change& change : record->second) {
+            put(change.ref.stream);
+            const auto said = change.fields.find("stream");
+            const auto* text =
+                said == change.fields.end() ? nullptr : std::get_if<std::string>(&said->second.value);
+            StreamId stream{};
+            if (text && parseHex(*text, stream)) put(stream);
+        }
+}
+
+std::optional<StreamId> RosterReading::streamOfDevice(const Uuid& record) const
+{
+    const auto found = m_streams.find(record);
+    return found == m_streams.end() ? std::nullopt : std::optional(found->second);
 }
 
 void RosterReading::read()
@@ -122,7 +146,7 @@ RosterReading::Ends RosterReading::endsBy(const Counts& counts) const
 {
     Ends ends;
     foldEach("device", counts, [&](const Folded& folded) {
-        const auto stream = streamIn(folded);
+        const auto stream = streamOfDevice(folded.record);
         const auto last = numberIn(folded, "ended_after");
         if (stream && last) ends[*stream] = *last;
     });
@@ -130,15 +154,25 @@ RosterReading::Ends RosterReading::endsBy(const Counts& counts) const
 }
 
 // Whether a stream goes on from one of some, over streams that nobody ended.
-bool RosterReading::goesOnFrom(const StreamId& stream, const std::set<StreamId>& some) const
+bool RosterReading::goesOnFrom(
+    const StreamId& stream, const std::function<bool(const StreamId&)>& isOne) const
 {
     std::set<StreamId> passed;
     for (auto at = m_followers.find(stream); at != m_followers.end() && passed.insert(at->first).second;
          at = m_followers.find(at->second)) {
         if (m_rootEnds.contains(at->second)) return false;
-        if (some.contains(at->second)) return true;
+        if (isOne(at->second)) return true;
     }
     return false;
+}
+
+Uuid RosterReading::memberBefore(StreamId stream, const std::map<StreamId, Uuid>& members) const
+{
+    std::set<StreamId> passed;
+    for (auto at = m_followers.find(stream); at != m_followers.end() && passed.insert(at->first).second;
+         at = m_followers.find(at->second))
+        if (const auto found = members.find(at->second); found != members.end()) return found->second;
+    return {};
 }
 
 bool RosterReading::isRootWord(const Change& change) const
@@ -153,66 +187,104 @@ void RosterReading::readRoots()
     const Counts isFounders = [this](const Change& c) { return m_roster.m_founders.contains(c.ref.stream); };
     m_roots = m_roster.m_founders;
     foldEach("device", isFounders, [&](const Folded& folded) {
-        if (const auto stream = streamIn(folded); stream && isYes(folded, "root")) m_roots.insert(*stream);
+        const auto stream = streamOfDevice(folded.record);
+        if (stream && standsIn(folded) && isYes(folded, "root")) m_roots.insert(*stream);
     });
-    m_rootEnds = endsBy(isFounders);
-    // The word of another root ends a founder's device, unless the founder had ended that root.
-    const Ends others = endsBy(
-        [this](const Change& c) { return isRootWord(c) && !m_roster.m_founders.contains(c.ref.stream); });
-    m_rootEnds.insert(others.begin(), others.end());
+    const Ends byFounders = endsBy(isFounders);
+    m_rootEnds = byFounders;
+    const auto isOthers = [this](const Change& c) {
+        return isRootWord(c) && !m_roster.m_founders.contains(c.ref.stream);
+    };
+    for (const auto& [stream, last] : endsBy(isOthers))
+        if (!m_roster.m_founders.contains(stream)) m_rootEnds.insert({stream, last});
+    // A founder's device is not ended by the word of a root that a founder had ended, however early it was.
+    const auto isUnended = [&](const Change& c) { return isOthers(c) && !byFounders.contains(c.ref.stream); };
+    for (const auto& [stream, last] : endsBy(isUnended))
+        if (m_roster.m_founders.contains(stream)) m_rootEnds.insert({stream, last});
     const std::set<StreamId> named = m_roots;
     for (const auto& [stream, before] : m_followers)
-        if (goesOnFrom(stream, named)) m_roots.insert(stream);
+        if (goesOnFrom(stream, [&](const StreamId& other) { return named.contains(other); }))
+            m_roots.insert(stream);
 }
 
 void RosterReading::readCoordinators()
 {
     const Counts isRoots = [this](const Change& change) { return isRootWord(change); };
     foldEach("member", isRoots, [&](const Folded& folded) {
-        if (standsIn(folded) && roleIn(folded) == Role::Coordinator) m_coordinators.insert(folded.record);
+        if (standsIn(folded) && roleIn(folded) == Role::Coordinator)
+            m_coordinators[folded.record] = dayIn(folded, "until_day");
     });
     foldEach("device", isRoots, [&](const Folded& folded) {
-        const auto stream = streamIn(folded);
+        const auto stream = streamOfDevice(folded.record);
         const Uuid member = idIn(folded, "member");
-        if (!stream || member.isNil()) return;
+        if (!stream || member.isNil() || !standsIn(folded)) return;
         m_rootDevices[*stream] = member;
-        if (m_coordinators.contains(member)) m_coordinatorStreams.insert(*stream);
+        if (m_coordinators.contains(member)) m_coordinatorStreams[*stream] = member;
     });
     // A coordinator's claim on an invitation that a root wrote.
     readInvitations(isRoots);
     for (const Claim& claim : rightfulClaims(claimsIn(m_records, m_roster), m_rootDevices))
-        if (m_coordinators.contains(claim.member)) m_coordinatorStreams.insert(claim.stream);
-    const std::set<StreamId> named = m_coordinatorStreams;
+        if (m_coordinators.contains(claim.member)) m_coordinatorStreams[claim.stream] = claim.member;
+    for (const auto& [record, invitation] : m_roster.m_invitations)
+        if (m_coordinators.contains(invitation.member)) m_coordinatorInvitations.insert(record);
+    const auto named = m_coordinatorStreams;
     for (const auto& [stream, before] : m_followers)
-        if (goesOnFrom(stream, named)) m_coordinatorStreams.insert(stream);
+        if (goesOnFrom(stream, [&](const StreamId& other) { return named.contains(other); }))
+            m_coordinatorStreams[stream] = memberBefore(stream, named);
     m_roster.m_invitations.clear();
+    for (const auto& [key, changes] : m_records)
+        for (const Change& change : changes)
+            if (m_coordinatorStreams.contains(change.ref.stream) && !m_roots.contains(change.ref.stream)
+                && isForRoots(change))
+                m_roster.m_forRoots.insert(change.ref);
+}
+
+// Whether a change sets one of these fields, and no root has said the same or answered it.
+bool RosterReading::setsAnyOf(const Change& change, std::initializer_list<const char*> fields) const
+{
+    const auto& ofRecord = m_records.at({change.kind, change.record});
+    return std::any_of(fields.begin(), fields.end(), [&](const char* field) {
+        const auto said = change.fields.find(field);
+        if (said == change.fields.end()) return false;
+        return std::none_of(ofRecord.begin(), ofRecord.end(), [&](const Change& other) {
+            const auto set = other.fields.find(field);
+            if (set == other.fields.end() || !isRootWord(other)) return false;
+            const auto& base = set->second.base;
+            return set->second.value == said->second.value
+                || std::find(base.begin(), base.end(), change.ref) != base.end();
+        });
+    });
 }
 
 // What only a root may say: who is a coordinator or a root, and what becomes of their devices.
 bool RosterReading::isForRoots(const Change& change) const
 {
-    const auto member = change.fields.find("member");
-    const auto* named =
-        member == change.fields.end() ? nullptr : std::get_if<std::string>(&member->second.value);
-    if (named && m_coordinators.contains(parseUuid(*named).value_or(Uuid{}))) return true;
+    if (change.kind == "invitation") return m_coordinatorInvitations.contains(change.record);
     if (change.kind == "member") {
         const auto role = change.fields.find("role");
         const bool raises = role != change.fields.end() && role->second.value == Value{"coordinator"};
-        return raises || m_coordinators.contains(change.record);
+        return (raises && setsAnyOf(change, {"role"}))
+            || (m_coordinators.contains(change.record)
+                && setsAnyOf(change, {"role", "until_day", "withdrawn"}));
     }
     if (change.kind != "device") return false;
     if (change.fields.contains("root")) return true;
-    const auto isIt = [&](const StreamId& stream) {
-        return deviceId(m_roster.m_programme, stream) == change.record;
-    };
-    return std::any_of(m_roots.begin(), m_roots.end(), isIt)
-        || std::any_of(m_coordinatorStreams.begin(), m_coordinatorStreams.end(), isIt);
+    const auto stream = streamOfDevice(change.record);
+    if (!stream || !(m_roots.contains(*stream) || m_coordinatorStreams.contains(*stream))) return false;
+    // The key that a device names as its own, as every claim does, is the one its stream is made of.
+    const bool isOwn = *stream == change.ref.stream;
+    return setsAnyOf(change, {"ended_after", "member", "withdrawn"})
+        || (!isOwn && setsAnyOf(change, {"key"}));
 }
 
 bool RosterReading::isCoordinatorWord(const Change& change) const
 {
     if (isRootWord(change)) return true;
-    if (!m_coordinatorStreams.contains(change.ref.stream) || isForRoots(change)) return false;
+    const auto stream = m_coordinatorStreams.find(change.ref.stream);
+    if (stream == m_coordinatorStreams.end() || m_roots.contains(change.ref.stream)) return false;
+    if (m_roster.m_forRoots.contains(change.ref)) return false;
+    const auto& until = m_coordinators.at(stream->second);
+    if (until && dayOf(change.at, change.offset) > *until) return false;
     const auto end = m_rootEnds.find(change.ref.stream);
     return end == m_rootEnds.end() || change.ref.seq <= end->second;
 }
@@ -238,22 +310,37 @@ void RosterReading::readInvitations(const Counts& counts)
 void RosterReading::readDevices(const Counts& counts)
 {
     foldEach("device", counts, [&](const Folded& folded) {
-        const auto stream = streamIn(folded);
-        if (!stream || !standsIn(folded)) return;
+        const auto stream = streamOfDevice(folded.record);
+        if (!stream) return;
+        if (!standsIn(folded) && !m_roots.contains(*stream)) {
+            m_takenBack.insert(*stream);
+            return;
+        }
         m_roster.m_devices[*stream] = {*stream, keyIn(folded), idIn(folded, "member"),
-            textIn(folded, "label"), m_roots.contains(*stream), true, numberIn(folded, "ended_after")};
+            textIn(folded, "label"), m_roots.contains(*stream), true, m_coordinatorStreams.contains(*stream),
+            numberIn(folded, "ended_after")};
     });
-    for (const StreamId& founder : m_roster.m_founders) {
-        EnrolledDevice& device = m_roster.m_devices[founder];
-        device.stream = founder;
+    for (const StreamId& root : m_roots) {
+        EnrolledDevice& device = m_roster.m_devices[root];
+        device.stream = root;
         device.isRoot = device.isConfirmed = true;
-        if (const auto end = m_rootEnds.find(founder); end != m_rootEnds.end())
-            device.endedAfter = end->second;
-        // Who made the programme signs what he writes: his name stands in his changes.
-        for (const auto& [key, changes] : m_records)
-            for (const Change& change : changes)
-                if (device.member.isNil() && change.ref.stream == founder) device.member = change.author;
+        if (device.member.isNil() && m_roster.m_founders.contains(root)) device.member = authorOf(root);
     }
+    for (auto& [stream, device] : m_roster.m_devices) {
+        if (!device.isRoot) continue;
+        const auto end = m_rootEnds.find(stream);
+        device.endedAfter = end == m_rootEnds.end() ? std::nullopt : std::optional(end->second);
+    }
+}
+
+// Who made the programme signs what he writes: his name stands in his first change.
+Uuid RosterReading::authorOf(const StreamId& stream) const
+{
+    const Change* first = nullptr;
+    for (const auto& [key, changes] : m_records)
+        for (const Change& change : changes)
+            if (change.ref.stream == stream && (!first || change.ref < first->ref)) first = &change;
+    return first ? first->author : Uuid{};
 }
 
 void RosterReading::readClaims()
@@ -261,12 +348,17 @@ void RosterReading::readClaims()
     std::map<StreamId, Uuid> confirmed;
     for (const auto& [stream, device] : m_roster.m_devices)
         if (!device.member.isNil()) confirmed[stream] = device.member;
-    const std::vector<Claim> claims = claimsIn(m_records, m_roster);
-    for (const Claim& claim : claims) m_roster.m_invitations.at(claim.invitation).isClaimed = true;
+    std::vector<Claim> claims = claimsIn(m_records, m_roster);
+    std::erase_if(claims, [&](const Claim& claim) { return m_takenBack.contains(claim.stream); });
+    for (const Claim& claim : claims) {
+        m_roster.m_invitations.at(claim.invitation).isClaimed = true;
+        m_roster.m_claimants.insert(claim.stream);
+    }
     for (const Claim& claim : rightfulClaims(claims, confirmed)) {
         EnrolledDevice& device = m_roster.m_devices[claim.stream];
         device.stream = claim.stream;
         device.key = claim.key;
+        device.isCoordinator = m_coordinatorStreams.contains(claim.stream);
         if (device.label.empty()) device.label = claim.label;
         if (device.member.isNil()) device.member = claim.member;
     }
@@ -286,45 +378,6 @@ void RosterReading::readFollowers()
             device.isConfirmed = false;
             m_roster.m_devices.insert({stream, device});
         }
-}
-
-void RosterReading::readKeepers()
-{
-    const Counts counts = [this](const Change& change) { return isCoordinatorWord(change); };
-    // The claim of the lowest stream goes first: streams are visited in falling order.
-    for (const auto& [key, changes] : m_records) {
-        if (key.first != "site") continue;
-        std::map<StreamId, Uuid, std::greater<>> makers;
-        for (const Change& change : changes) {
-            const auto device = m_roster.m_devices.find(change.ref.stream);
-            if (device == m_roster.m_devices.end() || !isCreation(change)) continue;
-            if (device->second.endedAfter && change.ref.seq > *device->second.endedAfter) continue;
-            makers[change.ref.stream] = device->second.member;
-        }
-        for (const auto& [stream, member] : makers) m_roster.m_keepers[key.second] = member;
-    }
-    foldEach("site", counts, [&](const Folded& folded) {
-        if (const Uuid keeper = idIn(folded, "keeper"); !keeper.isNil())
-            m_roster.m_keepers[folded.record] = keeper;
-    });
-    foldEach("assignment", counts, [&](const Folded& folded) {
-        if (standsIn(folded)) m_roster.m_assigned.insert({idIn(folded, "member"), idIn(folded, "site")});
-    });
-}
-
-void RosterReading::readLendings()
-{
-    const Counts counts = [this](const Change& change) {
-        if (isCoordinatorWord(change)) return true;
-        const auto keeper = m_roster.m_keepers.find(change.site);
-        return keeper != m_roster.m_keepers.end() && keeper->second == m_roster.memberOf(change.ref.stream);
-    };
-    foldEach("loan", counts, [&](const Folded& folded) {
-        const Uuid member = idIn(folded, "member");
-        if (!standsIn(folded) || member.isNil()) return;
-        m_roster.m_lendings.push_back({idIn(folded, "trap"), folded.site, member, dayIn(folded, "from_day"),
-            dayIn(folded, "until_day")});
-    });
 }
 
 void RosterReading::readAdmissions()

@@ -19,12 +19,19 @@ private:
     using Counts = std::function<bool(const Change&)>;
     using Ends = std::map<StreamId, std::int64_t>;
 
+    void nameDevices();
+    [[nodiscard]] std::optional<StreamId> streamOfDevice(const Uuid& record) const;
+
     void foldEach(
         std::string_view kind, const Counts& counts, const std::function<void(const Folded&)>& take) const;
     [[nodiscard]] Ends endsBy(const Counts& counts) const;
     [[nodiscard]] bool isRootWord(const Change& change) const;
     [[nodiscard]] bool isCoordinatorWord(const Change& change) const;
     [[nodiscard]] bool isForRoots(const Change& change) const;
+    [[nodiscard]] bool setsAnyOf(const Change& change, std::initializer_list<const char*> fields) const;
+    [[nodiscard]] Uuid authorOf(const StreamId& stream) const;
+    [[nodiscard]] Uuid makerOf(
+        const Uuid& site, const std::vector<Change>& changes, const Uuid& keeper) const;
 
     void readRoots();
     void readCoordinators();
@@ -36,22 +43,28 @@ private:
     void readLendings();
     void readAdmissions();
 
-    Roster& m_roster;
-    std::map<std::pair<std::string, Uuid>, std::vector<Change>> m_records;
-    [[nodiscard]] bool goesOnFrom(const StreamId& stream, const std::set<StreamId>& some) const;
+    [[nodiscard]] bool goesOnFrom(
+        const StreamId& stream, const std::function<bool(const StreamId&)>& isOne) const;
+    [[nodiscard]] Uuid memberBefore(StreamId stream, const std::map<StreamId, Uuid>& members) const;
     void readFollowers();
 
+    Roster& m_roster;
+    std::map<std::pair<std::string, Uuid>, std::vector<Change>> m_records;
     std::map<StreamId, StreamId> m_followers; // new stream, the one it goes on from
+    std::map<Uuid, StreamId> m_streams; // by the record of the device
     std::set<StreamId> m_roots;
     Ends m_rootEnds;
-    std::set<Uuid> m_coordinators; // members, by the roots' word
+    std::map<Uuid, std::optional<LocalDay>> m_coordinators; // members and their last day, by the roots' word
     std::map<StreamId, Uuid> m_rootDevices; // devices and their members, by the roots' word
-    std::set<StreamId> m_coordinatorStreams;
+    std::map<StreamId, Uuid> m_coordinatorStreams;
+    std::set<Uuid> m_coordinatorInvitations;
+    std::set<StreamId> m_takenBack; // whose device record was withdrawn
 };
 
 // A field of a folded record as text or id; empty or nil when it is not there.
 std::string textIn(const Folded& folded, const std::string& field);
 Uuid idIn(const Folded& folded, const std::string& field);
+std::optional<LocalDay> dayIn(const Folded& folded, const std::string& field);
 bool standsIn(const Folded& folded); // was not withdrawn
 
 } // namespace duskrow::domain

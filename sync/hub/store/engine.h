@@ -72,8 +72,9 @@ public:
     // Runs the work as one transaction and returns once it is on the disk. The work may run more than once;
     // what it hands out counts only when this succeeds.
     //
+    // group   works of one group wait for the same row anyway, and may be committed together; "" for none
     // Errors  DiskFull, DiskFailed, StoreBusy, StoreDamaged, StoreUnreachable
-    virtual domain::Result<domain::Done> write(const Work& work) = 0;
+    virtual domain::Result<domain::Done> write(const Work& work, const std::string& group = {}) = 0;
 
     // Runs the work over one state of the store.
     virtual domain::Result<domain::Done> read(const Work& work) = 0;

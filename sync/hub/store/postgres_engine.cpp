@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <chrono>
+#include <condition_variable>
+#include <deque>
 #include <iterator>
+#include <map>
 #include <mutex>
 #include <pqxx/pqxx>
 #include <thread>
@@ -22,6 +25,7 @@ namespace {
 
 constexpr std::int64_t newestVersion = std::size(postgresMigrations);
 constexpr int mostTries = 12;
+constexpr std::size_t mostTogether = 64; // writes in one commit
 constexpr std::size_t mostKept = 16; // connections at rest
 constexpr pqxx::oid typeOfBytes = 17;
 constexpr pqxx::oid typeOfText = 25;
@@ -86,8 +90,8 @@ Failure failureOf(const std::exception& thrown, const std::string& where)
         return {true, true, as(ErrorCode::StoreUnreachable)};
     if (const auto* sql = dynamic_cast<const pqxx::sql_error*>(&thrown)) {
         const std::string& state = sql->sqlstate();
-        // Serialisation, deadlock, and two that found the same row missing at once.
-        if (state == "40001" || state == "40P01" || state == "23505")
+        // Serialisation, deadlock, and two that found the same row or table missing at once.
+        if (state == "40001" || state == "40P01" || state == "23505" || state == "42P07")
             return {true, false, as(ErrorCode::StoreBusy)};
         if (state.starts_with("53") && state != "53100") return {true, true, as(ErrorCode::StoreBusy)};
         if (state.starts_with("57")) return {true, true, as(ErrorCode::StoreUnreachable)};
@@ -101,20 +105,26 @@ class PostgresEngine final : public Engine {
 public:
     explicit PostgresEngine(std::string url) : m_url(std::move(url)), m_where(withoutPassword(m_url)) { }
 
-    Result<Done> write(const Work& work) override { return tried<pqxx::read_committed>(work); }
-    Result<Done> read(const Work& work) override { return tried<pqxx::repeatable_read>(work); }
+    Result<Done> write(const Work& work, const std::string& group) override
+    {
+        if (group.empty()) return tried<pqxx::read_committed>({&work});
+        return writeTogether(work, group);
+    }
+    Result<Done> read(const Work& work) override { return tried<pqxx::repeatable_read>({&work}); }
 
     Result<Done> migrate()
     {
-        return write([](Session& session) {
-            session.run("CREATE TABLE IF NOT EXISTS migration (number BIGINT PRIMARY KEY)");
-            const Rows newest = session.run("SELECT coalesce(max(number), 0) FROM migration");
-            for (std::int64_t next = newest.front().number(0); next < newestVersion; ++next) {
-                session.run("INSERT INTO migration VALUES ($1)", {next + 1});
-                for (const std::string& statement : statementsOf(postgresMigrations[next]))
-                    session.run(statement);
-            }
-        });
+        return write(
+            [](Session& session) {
+                session.run("CREATE TABLE IF NOT EXISTS migration (number BIGINT PRIMARY KEY)");
+                const Rows newest = session.run("SELECT coalesce(max(number), 0) FROM migration");
+                for (std::int64_t next = newest.front().number(0); next < newestVersion; ++next) {
+                    session.run("INSERT INTO migration VALUES ($1)", {next + 1});
+                    for (const std::string& statement : statementsOf(postgresMigrations[next]))
+                        session.run(statement);
+                }
+            },
+            {});
     }
 
     Result<std::int64_t> version()
@@ -157,8 +167,61 @@ private:
         return statements;
     }
 
+    // While one of a group commits, the next gather; then one of them commits for all.
+    struct Waiting {
+        const Work* work = nullptr;
+        std::optional<Result<Done>> result;
+    };
+    struct Group {
+        std::deque<std::shared_ptr<Waiting>> waiting;
+        std::condition_variable changed;
+        bool isCommitting = false;
+        int users = 0;
+    };
+
+    Result<Done> writeTogether(const Work& work, const std::string& name)
+    {
+        std::unique_lock lock(m_mutex);
+        Group& group = m_groups[name];
+        ++group.users;
+        const auto own = std::make_shared<Waiting>();
+        own->work = &work;
+        group.waiting.push_back(own);
+        while (!own->result) {
+            group.changed.wait(lock, [&] { return own->result || !group.isCommitting; });
+            if (own->result) break;
+            std::vector<std::shared_ptr<Waiting>> batch;
+            while (!group.waiting.empty() && batch.size() < mostTogether) {
+                batch.push_back(std::move(group.waiting.front()));
+                group.waiting.pop_front();
+            }
+            group.isCommitting = true;
+            lock.unlock();
+            const auto results = commit(batch);
+            lock.lock();
+            for (std::size_t i = 0; i < batch.size(); ++i) batch[i]->result = results[i];
+            group.isCommitting = false;
+            group.changed.notify_all();
+        }
+        const Result<Done> result = *own->result;
+        if (--group.users == 0) m_groups.erase(name);
+        return result;
+    }
+
+    std::vector<Result<Done>> commit(const std::vector<std::shared_ptr<Waiting>>& batch)
+    {
+        std::vector<const Work*> works;
+        for (const auto& waiting : batch) works.push_back(waiting->work);
+        const auto done = tried<pqxx::read_committed>(works);
+        if (done || batch.size() == 1) return std::vector<Result<Done>>(batch.size(), done);
+        // One that fails must not take the others with it.
+        std::vector<Result<Done>> results;
+        for (const Work* work : works) results.push_back(tried<pqxx::read_committed>({work}));
+        return results;
+    }
+
     template <pqxx::isolation_level isolation>
-    Result<Done> tried(const Work& work)
+    Result<Done> tried(const std::vector<const Work*>& works)
     {
         Error last{ErrorCode::StoreUnreachable, {m_where}};
         for (int round = 0; round < mostTries; ++round) {
@@ -168,7 +231,7 @@ private:
                 if (!connection) connection = std::make_unique<pqxx::connection>(m_url);
                 pqxx::transaction<isolation> transaction(*connection);
                 PostgresSession session(transaction);
-                work(session);
+                for (const Work* work : works) (*work)(session);
                 transaction.commit();
                 giveBack(std::move(connection));
                 return Done{};
@@ -201,6 +264,7 @@ private:
     std::string m_where;
     std::mutex m_mutex;
     std::vector<std::unique_ptr<pqxx::connection>> m_atRest;
+    std::map<std::string, Group> m_groups; // those that somebody waits in
 };
 
 } // namespace

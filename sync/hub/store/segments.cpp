@@ -45,37 +45,42 @@ Result<Placed> HubStore::place(const Uuid& programme, const Arrival& arrival)
 {
     Placed placed;
     const auto& header = arrival.header;
-    const auto done = m_engine->write([&](Session& session) {
-        placed = {};
-        // Taking the programme's row first lets one segment after another in, whichever hub they came to.
-        const Rows head =
-            session.run("SELECT head FROM programme WHERE programme=$1" + std::string(session.forUpdate()),
+    const std::string group(programme.bytes.begin(), programme.bytes.end());
+    const auto done = m_engine->write(
+        [&](Session& session) {
+            placed = {};
+            // Taking the programme's row first lets one segment after another in, whichever hub they came to.
+            const Rows head = session.run(
+                "SELECT head FROM programme WHERE programme=$1" + std::string(session.forUpdate()),
                 {cell(programme)});
-        if (head.empty()) return;
-        if (auto receipt = receiptOf(session, programme, arrival)) {
-            placed = {Outcome::Had, *receipt, 0};
-            return;
-        }
-        const Rows stream = session.run("SELECT last, forked FROM stream WHERE programme=$1 AND stream=$2",
-            {cell(programme), cell(header.stream)});
-        const std::int64_t last = stream.empty() ? 0 : stream.front().number(0);
-        placed.next = last + 1;
-        if (header.first > last + 1) return;
-        const bool comesTwice = header.first <= last;
-        if (comesTwice && arrival.comparedAt != last) {
-            placed.outcome = Outcome::Compare;
-            return;
-        }
-        const std::int64_t at = head.front().number(0) + 1;
-        insert(session, programme, arrival, at);
-        const bool isForked = arrival.isFork || (!stream.empty() && stream.front().number(1) != 0);
-        session.run("UPDATE stream SET last=$1, forked=$2 WHERE programme=$3 AND stream=$4",
-            {std::max(last, header.last), std::int64_t{isForked}, cell(programme), cell(header.stream)});
-        session.run("UPDATE programme SET head=$1 WHERE programme=$2", {at, cell(programme)});
-        if (arrival.isFork)
-            note(session, programme, arrival.pushedBy, "fork", domain::formatHex(header.stream), arrival.now);
-        placed = {Outcome::Stored, {at, arrival.id, header.last, header.stream, arrival.now}, 0};
-    });
+            if (head.empty()) return;
+            if (auto receipt = receiptOf(session, programme, arrival)) {
+                placed = {Outcome::Had, *receipt, 0};
+                return;
+            }
+            const Rows stream =
+                session.run("SELECT last, forked FROM stream WHERE programme=$1 AND stream=$2",
+                    {cell(programme), cell(header.stream)});
+            const std::int64_t last = stream.empty() ? 0 : stream.front().number(0);
+            placed.next = last + 1;
+            if (header.first > last + 1) return;
+            const bool comesTwice = header.first <= last;
+            if (comesTwice && arrival.comparedAt != last) {
+                placed.outcome = Outcome::Compare;
+                return;
+            }
+            const std::int64_t at = head.front().number(0) + 1;
+            insert(session, programme, arrival, at);
+            const bool isForked = arrival.isFork || (!stream.empty() && stream.front().number(1) != 0);
+            session.run("UPDATE stream SET last=$1, forked=$2 WHERE programme=$3 AND stream=$4",
+                {std::max(last, header.last), std::int64_t{isForked}, cell(programme), cell(header.stream)});
+            session.run("UPDATE programme SET head=$1 WHERE programme=$2", {at, cell(programme)});
+            if (arrival.isFork)
+                note(session, programme, arrival.pushedBy, "fork", domain::formatHex(header.stream),
+                    arrival.now);
+            placed = {Outcome::Stored, {at, arrival.id, header.last, header.stream, arrival.now}, 0};
+        },
+        group);
     if (!done) return done.error();
     return placed;
 }

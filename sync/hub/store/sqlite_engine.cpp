@@ -80,7 +80,8 @@ public:
         m_writer.statements.clear();
     }
 
-    Result<Done> write(const Work& work) override
+    // There is one writer: all works are one group.
+    Result<Done> write(const Work& work, const std::string& /*group*/) override
     {
         auto waiting = std::make_shared<Waiting>();
         waiting->work = &work;

@@ -1,0 +1,275 @@
+// SPDX-License-Identifier: MIT
+#include <QTest>
+
+#include "store/segment_scene.h"
+
+using namespace duskrow::domain;
+using namespace duskrow::store;
+using namespace duskrow::tests;
+using namespace std::string_literals;
+
+namespace {
+
+void copyFile(const std::string& from, const std::string& to)
+{
+    QFile::remove(QString::fromStdString(to));
+    if (!QFile::copy(QString::fromStdString(from), QString::fromStdString(to))) qFatal("not copied");
+}
+
+std::set<StreamId> foundersOf(const StoreScene& scene)
+{
+    SQLite::Database database = scene.raw();
+    SQLite::Statement query(database, "SELECT value FROM setting WHERE key='founders'");
+    return query.executeStep() ? streamsIn(query.getColumn(0).getString()) : std::set<StreamId>{};
+}
+
+QString keyFile(const StoreScene& scene, const Uuid& programme)
+{
+    return QString::fromStdString(scene.path("keys") + "/" + formatUuid(programme) + ".key");
+}
+
+QByteArrayList linesOf(const QString& path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    return file.readAll().trimmed().split('\n');
+}
+
+void keepOne(Store& store, std::uint32_t number)
+{
+    QVERIFY(store.keepNow(batchOf(visitOf(number, number))).has_value());
+}
+
+SegmentRow sealOwn(Store& store)
+{
+    const auto reader = store.reader();
+    const auto tail = unsealedTail(**reader, store.stream(), 100);
+    const IncomingSegment segment = segmentOf(store.stream(), tail->first, tail->lines, tail->previous);
+    if (!store.sealNow(segment.row)) qFatal("not sealed");
+    return segment.row;
+}
+
+// Lets another device in, so that the maker is no longer alone.
+void letIn(Store& store)
+{
+    const StreamId other = RosterScene::stream("gus");
+    Device device;
+    device.id = deviceId(store.programme(), other);
+    device.stream = formatHex(other);
+    device.member = idOf(60);
+    QVERIFY(store.keepNow(batchOf(std::vector{creation(device, {})})).has_value());
+}
+
+bool isSound(const StoreScene& scene)
+{
+    const auto report = checkStore(scene.path());
+    return report.has_value() && report->isSound();
+}
+
+} // namespace
+
+class StreamsTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void whoMakesAProgrammeIsItsFounder()
+    {
+        const StoreScene scene;
+        const auto store = scene.open();
+        QVERIFY(!store->hasNewStream());
+        QVERIFY(foundersOf(scene) == std::set{store->stream()});
+        const auto reader = store->reader();
+        QVERIFY(rosterOf(**reader, store->programme())->isRoot(store->stream()));
+    }
+
+    void whoJoinsIsNoFounderHoweverOftenHeOpens()
+    {
+        const StoreScene scene;
+        OpenHow how = scene.how();
+        how.founders = {RosterScene::stream("founder")};
+        how.programme = RosterScene::programme();
+        for (int again = 0; again < 3; ++again) {
+            const auto store = Store::open(scene.path(), again == 0 ? how : scene.how());
+            QVERIFY(store.has_value());
+            keepOne(**store, static_cast<std::uint32_t>(again + 1));
+            QVERIFY(foundersOf(scene) == how.founders);
+            // A stream begun anew before the others' changes came is none either.
+            if (again == 1) QVERIFY(QFile::remove(keyFile(scene, (*store)->programme())));
+        }
+        QVERIFY(isSound(scene));
+    }
+
+    // Put back from a backup: what was handed over since is not written again under other content.
+    void aStorePutBackBeginsANewStream_data()
+    {
+        QTest::addColumn<bool>("wasHandedOver");
+        QTest::addColumn<bool>("isAlone");
+        QTest::newRow("handed over, alone") << true << true;
+        QTest::newRow("handed over, with others") << true << false;
+        QTest::newRow("nothing handed over") << false << true;
+    }
+
+    void aStorePutBackBeginsANewStream()
+    {
+        QFETCH(bool, wasHandedOver);
+        QFETCH(bool, isAlone);
+        const StoreScene scene;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+            if (!isAlone) letIn(*store);
+        }
+        copyFile(scene.path(), scene.path("backup"));
+        IncomingSegment later;
+        {
+            const auto store = scene.open();
+            keepOne(*store, 2);
+            const auto reader = store->reader();
+            const auto tail = unsealedTail(**reader, first, 100);
+            later = segmentOf(first, 1, tail->lines);
+            if (wasHandedOver) QVERIFY(store->sealNow(later.row).has_value());
+        }
+        copyFile(scene.path("backup"), scene.path());
+        const auto store = scene.open();
+        QCOMPARE(store->hasNewStream(), wasHandedOver);
+        QCOMPARE(store->stream() == first, !wasHandedOver);
+        if (!wasHandedOver) return;
+        QCOMPARE(foundersOf(scene).contains(store->stream()), isAlone);
+        const auto kept = store->keepNow(batchOf(visitOf(3, 3)));
+        QVERIFY(kept->changes.front() == (ChangeRef{store->stream(), 1}));
+        // And what had left comes back.
+        QVERIFY(store->takeNow(later).has_value());
+        const auto reader = store->reader();
+        QVERIFY(visit(**reader, idOf(2))->has_value());
+        QCOMPARE(visit(**reader, idOf(3))->has_value(), isAlone); // nobody let the new stream in yet
+        QVERIFY(isSound(scene));
+    }
+
+    void aCopyOnAnotherDeviceBeginsANewStream()
+    {
+        const StoreScene scene;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+        }
+        OpenHow how = scene.how();
+        how.keyFolder = scene.path("other keys");
+        const auto store = Store::open(scene.path(), how);
+        QVERIFY(store.has_value());
+        QVERIFY((*store)->hasNewStream());
+        QVERIFY((*store)->stream() != first);
+        QVERIFY((foundersOf(scene) == std::set{first, (*store)->stream()}));
+        keepOne(**store, 2);
+        QVERIFY(isSound(scene));
+    }
+
+    // Two copies with one key wrote under one stream: who notices begins anew.
+    void whoMetItsDoubleBeginsANewStream()
+    {
+        const StoreScene scene;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+            const auto reader = store->reader();
+            Change other = *readChange(unsealedTail(**reader, first, 1)->lines.front());
+            other.fields["remark"].value = "the double's"s;
+            const auto taken = store->takeNow(segmentOf(first, 1, bytesOf({other})));
+            QVERIFY(taken.has_value() && taken->isFork);
+            QVERIFY(store->stream() == first);
+        }
+        const auto store = scene.open();
+        QVERIFY(store->hasNewStream());
+        QVERIFY(store->stream() != first);
+        QVERIFY(foundersOf(scene).contains(store->stream()));
+        QVERIFY(isSound(scene));
+    }
+
+    void theKeyFileNotesWhatMayHaveLeft()
+    {
+        const StoreScene scene;
+        Uuid programme;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            programme = store->programme();
+            first = store->stream();
+            QCOMPARE(linesOf(keyFile(scene, programme)).value(2), QByteArray("0"));
+            keepOne(*store, 1);
+            keepOne(*store, 2);
+            sealOwn(*store);
+        }
+        auto lines = linesOf(keyFile(scene, programme));
+        QCOMPARE(lines.value(2), QByteArray("2"));
+        QVERIFY(!scene.open()->hasNewStream());
+        const auto write = [&](const QByteArray& text) {
+            QFile file(keyFile(scene, programme));
+            QVERIFY(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
+            file.write(text);
+        };
+        write(lines[0] + '\n' + lines[1] + '\n'); // of an older version
+        QVERIFY(scene.open()->stream() == first);
+        for (const char* bad : {"x", "-1", "2 ", "99999999999999999999"}) {
+            write(lines[0] + '\n' + lines[1] + '\n' + bad + '\n');
+            const auto opened = Store::open(scene.path(), scene.how());
+            QVERIFY2(!opened.has_value() && opened.error().code == ErrorCode::KeyUnreadable, bad);
+        }
+    }
+
+    // A store of the first version, with a stream before the present one: all who wrote in it founded it.
+    void aStoreOfTheFirstVersion()
+    {
+        const StoreScene scene;
+        StreamId own;
+        {
+            const auto store = scene.open();
+            own = store->stream();
+            for (std::uint32_t i = 1; i <= 3; ++i) keepOne(*store, i);
+        }
+        StreamId older{};
+        older.front() = 9;
+        {
+            SQLite::Database raw = scene.raw();
+            raw.exec("DROP TABLE sealed");
+            for (const char* table : {"passed_on", "cited", "kept_aside", "segment"})
+                raw.exec("DROP TABLE "s + table);
+            raw.exec("DELETE FROM setting WHERE key IN ('founders', 'declaration')");
+            raw.exec("PRAGMA user_version=1");
+            SQLite::Statement stream(raw, "INSERT INTO stream (id) VALUES (?)");
+            stream.bind(1, older.data(), 16);
+            stream.exec();
+            Change change = *readChange(raw.execAndGet("SELECT body FROM change WHERE seq=1").getString());
+            change.ref = {older, 1};
+            change.record = idOf(40);
+            SQLite::Statement insert(raw, "INSERT INTO change SELECT local, 1, ?, ? FROM stream WHERE id=?");
+            insert.bind(1, change.record.bytes.data(), 16);
+            insert.bind(2, canonicalJson(change));
+            insert.bind(3, older.data(), 16);
+            insert.exec();
+            raw.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+        }
+        const auto before = checkStore(scene.path());
+        QVERIFY2(before.has_value(), before ? "" : before.error().detail.c_str());
+        QVERIFY(before->isSound());
+        QCOMPARE(before->changes, std::int64_t{4});
+        const auto store = scene.open();
+        QVERIFY(store->stream() == own);
+        QVERIFY((foundersOf(scene) == std::set{older, own}));
+        const auto reader = store->reader();
+        for (const std::uint32_t number : {1U, 2U, 3U, 40U})
+            QVERIFY(visit(**reader, idOf(number))->has_value());
+        keepOne(*store, 5);
+        sealOwn(*store);
+        letIn(*store);
+        for (const std::uint32_t number : {1U, 5U, 40U}) QVERIFY(visit(**reader, idOf(number))->has_value());
+        QVERIFY(isSound(scene));
+    }
+};
+
+QTEST_GUILESS_MAIN(StreamsTest)
+#include "streams_test.moc"
