@@ -68,7 +68,9 @@ void doWithoutScreen(int argc, char** argv)
 
 int print(const duskrow::app::AppOptions& options, const QString& walk, const QString& path)
 {
-    const auto done = duskrow::app::printWalk({.storePath = options.storePath,
+    const QString joined =
+        duskrow::app::DeviceSettings(options.settingsFile).storeInsteadOf(options.storePath);
+    const auto done = duskrow::app::printWalk({.storePath = joined.isEmpty() ? options.storePath : joined,
         .keyFolder = options.keyFolder,
         .walk = walk,
         .path = path,

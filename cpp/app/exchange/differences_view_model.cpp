@@ -7,6 +7,7 @@
 #include "app/exchange/record_words.h"
 #include "sync/roster/roster_edits.h"
 #include "text/field_names.h"
+#include "text/upper_first.h"
 #include "text/value_words.h"
 
 namespace duskrow::app {
@@ -28,12 +29,6 @@ namespace {
 QString idText(const Uuid& id)
 {
     return QString::fromStdString(formatUuid(id));
-}
-
-QString upperFirst(QString text)
-{
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
-    return text;
 }
 
 const Change* find(const std::vector<Change>& changes, const ChangeRef& ref)
@@ -68,7 +63,7 @@ DifferenceRow differenceRow(const Folded& folded, const Difference& difference,
         .kind = folded.kind,
         .field = difference.field,
         .title = words.titleOf(changes),
-        .label = upperFirst(text::fieldName(folded.kind, difference.field)),
+        .label = text::upperFirst(text::fieldName(folded.kind, difference.field)),
         .choices = {}};
     for (const Head& head : difference.heads) {
         const Change* change = find(changes, head.ref);

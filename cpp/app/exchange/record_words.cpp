@@ -8,6 +8,7 @@
 #include "store/queries.h"
 #include "text/amounts.h"
 #include "text/field_names.h"
+#include "text/upper_first.h"
 #include "text/value_words.h"
 
 namespace duskrow::app {
@@ -19,12 +20,6 @@ namespace {
 struct RecordText {
     Q_DECLARE_TR_FUNCTIONS(RecordText)
 };
-
-QString upperFirst(QString text)
-{
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
-    return text;
-}
 
 std::string textIn(const Folded& folded, const char* field)
 {
@@ -54,7 +49,7 @@ QString RecordWords::titleOf(const std::vector<Change>& changes) const
     const Folded now = fold(changes); // whatever stands: it is only named here
     const bool isTrap = now.kind == "trap";
     const bool isSite = now.kind == "site";
-    QStringList parts{upperFirst(text::kindName(now.kind))};
+    QStringList parts{text::upperFirst(text::kindName(now.kind))};
     if (const auto day = parseDay(textIn(now, "day")))
         //: a kind of record and its day
         parts.front() = RecordText::tr("%1 of %2").arg(parts.front(), text::day(*day));
@@ -78,8 +73,8 @@ QStringList RecordWords::linesOf(const Change& change) const
     for (const auto& [field, set] : change.fields)
         if (text::isWorthReading(field))
             //: field and value
-            lines << RecordText::tr("%1: %2").arg(
-                upperFirst(text::fieldName(change.kind, field)), valueOf(change.kind, field, set.value));
+            lines << RecordText::tr("%1: %2").arg(text::upperFirst(text::fieldName(change.kind, field)),
+                valueOf(change.kind, field, set.value));
     return lines;
 }
 
@@ -87,7 +82,7 @@ QString RecordWords::whoAndWhen(const Change& change) const
 {
     QString who = m_people.nameOf(change.author);
     if (who.isEmpty()) who = m_people.deviceName(change.ref.stream);
-    return RecordText::tr("%1, %2", "who, when").arg(upperFirst(who), momentWords(change.at, m_now));
+    return RecordText::tr("%1, %2", "who, when").arg(text::upperFirst(who), momentWords(change.at, m_now));
 }
 
 } // namespace duskrow::app
