@@ -85,7 +85,7 @@ ApplicationWindow {
             if (!root.isSwitching)
                 return;
             root.isSwitching = false;
-            if (root.isOpen)
+            if (root.app.state === App.Open)
                 root.open("exchange", "");
         }
     }
