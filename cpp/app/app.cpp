@@ -65,8 +65,9 @@ void App::adopt(std::unique_ptr<Session> session)
     m_exchanger.reset();
     if (m_session) m_formerSessions.push_back(std::move(m_session));
     m_session = std::move(session);
-    const auto joined = m_session->reader().deviceSetting("joined");
-    m_isJoined = joined && joined->has_value();
+    const auto roster = store::rosterOf(m_session->reader(), m_session->store().programme());
+    m_isJoined = roster && !roster->founders().empty()
+        && !roster->founders().contains(m_session->store().stream());
     connect(m_session.get(), &Session::changed, this, &App::stateChanged);
     connect(m_session.get(), &Session::changed, this, &App::countQuestions);
     connect(m_session.get(), &Session::troubled, this, [this](const Error& error) {

@@ -117,8 +117,8 @@ ExchangeStory {
         at.tom = at.world.joinAnother("Tom", "grower", "phone");
         at.own = "0190a5b2-7c11-7d3e-9f10-6d2b8e4f7a55";
         const trap = "0190a5b2-7c11-7d3e-9f10-6d2b8e4f7a56";
-        at.tom.change("site", at.own, at.own, { name: "Poplar bend", keeper: at.tom.member });
-        at.tom.change("trap", trap, at.own, { site: at.own, tag: "bertha 2", pest: "bertha-armyworm", set_day: "2026-06-04" });
+        at.tom.change("site", at.own, at.own, { name: "Poplar bend", keeper: at.tom.member, season: at.world.fieldOf(at.site, "season") });
+        at.tom.change("trap", trap, at.own, { site: at.own, season: at.world.fieldOf(at.site, "season"), tag: "bertha 2", pest: "bertha-armyworm", set_day: "2026-06-04" });
         at.tomsVisit = at.tom.addCount(trap, at.own, "2026-07-06", 20);
         at.tom.exchange(at.world.sharedFolder());
         at.world.exchange();
@@ -142,6 +142,8 @@ ExchangeStory {
         const page = questions(at);
         compare(page.model.proposals.count, 1);
         compare(pestNow(at), 20, "it does not count yet");
+        tryVerify(() => findChild(find(page, "proposals"), "row0"));
+        wait(200); // until the list was made anew
         const row = find(find(page, "proposals"), "row0");
         verify(row.flags.join().includes("21 moths"), row.flags.join());
         tap(row, "act");
