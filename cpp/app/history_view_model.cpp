@@ -91,7 +91,7 @@ void HistoryViewModel::readMarks(bool isBroughtBack)
     m_recordMarks = std::move(*marks);
     const auto lines = m_recordMarks.of(session().reader(), m_record);
     if (!lines) return tell(lines.error());
-    m_marks = *lines;
+    for (const QString& line : *lines) m_marks << text::upperFirst(line);
     if (isBroughtBack)
         m_marks.prepend(
             tr("It was withdrawn by somebody who had not seen a later entry, so it stands again."));

@@ -83,9 +83,9 @@ ExchangeStory {
         tap(page, "takeFolder");
         tryCompare(page.model, "here", 0, 10000);
         const before = show(at, "history", "visit/" + at.visit);
-        compare(find(before, "marks").text, "handed over");
+        compare(find(before, "marks").text, "Handed over");
         const later = at.world.addCount(at.trap, "2026-07-13", 3);
-        compare(find(show(at, "history", "visit/" + later), "marks").text, "on this phone");
+        compare(find(show(at, "history", "visit/" + later), "marks").text, "On this phone");
     }
 
     function test_aFileIsWrittenForEverybody() {

@@ -45,6 +45,9 @@ ExchangeStory {
         tryCompare(list.model.invited, "count", 1);
         compare(at.world.fieldOf("member", at.world.memberId("Ida"), "role"), "agronomist");
         verify(find(list, "secondRoot").visible, "a second main device is urged");
+        const me = show(at, "member", at.world.memberId("Wren"));
+        tryCompare(me.model.devices, "count", 1);
+        verify(find(me, "device0").flags.join().includes("Main device"), "the others see whose the first device is");
     }
 
     function test_anInvitationIsTakenBack() {

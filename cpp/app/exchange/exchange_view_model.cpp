@@ -91,6 +91,7 @@ ExchangeViewModel::~ExchangeViewModel()
 void ExchangeViewModel::refresh()
 {
     const auto read = [programme = session().store().programme(), own = session().store().stream(),
+                          me = session().me() ? session().me()->id : Uuid{},
                           now = session().clock().now()](store::Reader& reader) -> Result<State> {
         State state;
         const auto people = People::read(reader, programme, own);
@@ -108,7 +109,7 @@ void ExchangeViewModel::refresh()
         if (!waiting) return waiting.error();
         state.waiting = std::move(*waiting);
         for (const Member& member : people->members()) {
-            if (member.id == people->me()) continue;
+            if (member.id == me) continue;
             state.memberKeys << QString::fromStdString(formatUuid(member.id));
             state.memberNames << QString::fromStdString(member.name);
         }

@@ -10,6 +10,7 @@
 
 #include <array>
 
+#include "text/amounts.h"
 #include "text/error_text.h"
 
 namespace duskrow::app {
@@ -118,7 +119,7 @@ QString momentWords(Instant at, const Moment& now)
         return QDateTime::fromMSecsSinceEpoch(toMs(moment + now.offset), Qt::UTC);
     };
     const QDateTime then = wall(at);
-    const QString time = QLocale().toString(then.time(), QLocale::ShortFormat);
+    const QString time = text::timeOfDay(then.time().msecsSinceStartOfDay() / 60000);
     if (then.date() == wall(now.at).date()) return ExchangeText::tr("today, %1", "time of day").arg(time);
     const QString day = QLocale().toString(then.date(), ExchangeText::tr("d MMMM", "a day of this year"));
     return ExchangeText::tr("%1, %2", "day, time of day").arg(day, time);

@@ -28,6 +28,17 @@ Role roleOf(const QString& word)
     return found == roleNames.end() ? Role::Grower : static_cast<Role>(found - roleNames.begin());
 }
 
+// From the first invitation on the others see whose the founding device is.
+Edit ownEnrolment(const store::Store& store, const Uuid& me)
+{
+    EnrolledDevice own;
+    own.stream = store.stream();
+    own.key = store.publicKey();
+    own.member = me;
+    own.label = InviteViewModel::tr("first device", "what the founding device is called").toStdString();
+    return sync::enrolment(store.programme(), own);
+}
+
 } // namespace
 
 InviteViewModel::InviteViewModel(Session& session, const QString& member, QObject* parent)
@@ -66,13 +77,17 @@ void InviteViewModel::invite()
     // The key behind a code is slow to make, on purpose.
     session().lookUp<sync::Invited>(
         this,
-        [member, until = *until, now = session().clock().now().at, &store = session().store()](
+        [member, until = *until, now = session().clock().now().at, &store = session().store(),
+            me = session().me() ? session().me()->id : Uuid{}](
             store::Reader& reader) -> Result<sync::Invited> {
             auto made = sync::invite(member, until, now);
             if (!made) return made;
             auto earlier = sync::earlierFounders(store, reader);
             if (!earlier) return earlier.error();
             made->edits.insert(made->edits.end(), earlier->begin(), earlier->end());
+            const auto roster = store::rosterOf(reader, store.programme());
+            if (!roster) return roster.error();
+            if (roster->memberOf(store.stream()).isNil()) made->edits.push_back(ownEnrolment(store, me));
             return made;
         },
         [this](const Result<sync::Invited>& made) {

@@ -109,7 +109,7 @@ void MemberViewModel::show(const State& state)
     m_used = state.used;
     const bool isOverCoordinators = roster.isAlone() || roster.isRoot(state.people.own());
     m_mayChange = state.people.isCoordinator() && (member->role != Role::Coordinator || isOverCoordinators)
-        && m_member != state.people.me();
+        && !(session().me() && session().me()->id == m_member);
     m_mayMakeRoots = isOverCoordinators && member->role == Role::Coordinator;
     std::vector<Row> devices;
     for (const auto& [stream, device] : roster.devices())

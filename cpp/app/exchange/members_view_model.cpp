@@ -26,7 +26,8 @@ namespace {
 using Heard = std::map<StreamId, Instant>;
 
 // "2 devices · last entry today, 14:05 · 3 fields"
-QString devicesLine(const People& people, const Uuid& member, const Heard& heard, const Moment& now)
+QString devicesLine(
+    const People& people, const Uuid& member, bool isMe, const Heard& heard, const Moment& now)
 {
     int devices = 0;
     std::optional<Instant> last;
@@ -39,7 +40,9 @@ QString devicesLine(const People& people, const Uuid& member, const Heard& heard
             last = std::max(last.value_or(found->second), found->second);
     }
     QStringList parts;
-    if (devices == 0)
+    if (devices == 0 && isMe)
+        parts << MembersViewModel::tr("this device");
+    else if (devices == 0)
         parts << MembersViewModel::tr("no device yet");
     else if (devices == 1 && hasThis)
         parts << MembersViewModel::tr("this device");
@@ -55,12 +58,12 @@ QString devicesLine(const People& people, const Uuid& member, const Heard& heard
     return parts.join(QStringLiteral(" · "));
 }
 
-Row rowOf(const People& people, const Member& member, const Heard& heard, const Moment& now)
+Row rowOf(const People& people, const Member& member, bool isMe, const Heard& heard, const Moment& now)
 {
     const QString id = QString::fromStdString(formatUuid(member.id));
     Row row{.key = id, .title = QString::fromStdString(member.name)};
     row.besides = member.role ? text::name(*member.role) : QString();
-    row.detail = devicesLine(people, member.id, heard, now);
+    row.detail = devicesLine(people, member.id, isMe, heard, now);
     if (member.untilDay)
         row.flags << MembersViewModel::tr("until %1", "last day in the programme")
                          .arg(text::dayAndYear(*member.untilDay));
@@ -80,6 +83,7 @@ MembersViewModel::MembersViewModel(Session& session, QObject* parent) : ViewMode
 void MembersViewModel::refresh()
 {
     const auto read = [programme = session().store().programme(), own = session().store().stream(),
+                          me = session().me() ? session().me()->id : Uuid{},
                           now = session().clock().now()](store::Reader& reader) -> Result<State> {
         const auto people = People::read(reader, programme, own);
         if (!people) return people.error();
@@ -88,7 +92,7 @@ void MembersViewModel::refresh()
         State state;
         state.isCoordinator = people->isCoordinator();
         for (const Member& member : people->members())
-            state.members.push_back(rowOf(*people, member, *heard, now));
+            state.members.push_back(rowOf(*people, member, member.id == me, *heard, now));
         for (const auto& [id, invitation] : people->roster().invitations()) {
             const bool isPast = invitation.until && *invitation.until < now.day;
             if (invitation.isClaimed) continue;
