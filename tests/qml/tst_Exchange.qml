@@ -149,6 +149,22 @@ ExchangeStory {
         compare(preview.model.fileName, "own.dusk");
     }
 
+    function test_whatWasStoppedGoesOnLater() {
+        const at = made();
+        const page = show(at, "exchange");
+        tryVerify(() => page.model.here > 0);
+        const entries = page.model.here;
+        verify(page.model.addFolder(at.world.sharedFolder()));
+        page.model.writeFile(at.world.folder(), "");
+        page.model.exchanger.stop();
+        idle(page);
+        tryVerify(() => page.model.written.startsWith("Stopped"), 5000, "what only waited is answered too");
+        page.model.exchanger.exchange();
+        idle(page);
+        tryCompare(page.model, "handedOver", entries, 10000);
+        compare(page.model.here, 0);
+    }
+
     function test_whatWaitsForWhom() {
         const at = made();
         const ida = at.world.joinAnother("Ida", "coordinator", "phone");
