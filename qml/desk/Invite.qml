@@ -68,7 +68,7 @@ ScreenFrame {
             kind: "number"
             horizontalAlignment: Text.AlignHCenter
             fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: Theme.typeHead
+            minimumPixelSize: Theme.typeLeast // some codes are made of wide letters
             wrapMode: Text.NoWrap
             Layout.fillWidth: true
             Accessible.name: root.model.codeSpelt

@@ -23,7 +23,7 @@ Card {
         text: Number(root.count).toLocaleString(Qt.locale(), "f", 0)
         kind: "number"
         fontSizeMode: Text.HorizontalFit
-        minimumPixelSize: Theme.typeHead
+        minimumPixelSize: Theme.typeLeast
         wrapMode: Text.NoWrap
         Layout.fillWidth: true
         Accessible.ignored: true
