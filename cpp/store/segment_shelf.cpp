@@ -142,7 +142,7 @@ void SegmentShelf::addLines(std::int64_t id, const std::vector<Change>& changes,
 std::vector<Change> SegmentShelf::changesIn(std::int64_t id)
 {
     std::vector<Change> changes;
-    if (const auto unpacked = m_folding.lines().segment(id))
+    if (const auto unpacked = m_folding.lines().segment(id); unpacked && !unpacked->isUnread)
         for (const std::string_view line : unpacked->lines)
             if (auto change = readChange(line)) changes.push_back(std::move(*change));
     return changes;
