@@ -95,6 +95,8 @@ Result<OwnKey> ownKey(
     const auto good = guarded<bool>(path, [&] { return *found && goesOn(database, **found); });
     if (!good) return good.error();
     if (*good) return OwnKey{std::move(**found), false};
+    if (*found)
+        if (const auto kept = retireKey(folder, programme, **found); !kept) return kept.error();
     auto key = makeKey(folder, programme);
     if (!key) return key.error();
     const auto stored = guarded<bool>(path, [&] {
@@ -301,8 +303,9 @@ Result<Taken> Store::takeNow(const IncomingSegment& segment)
 Result<Done> Store::sealNow(const SegmentRow& segment)
 {
     return wait<Done>([&]() -> Result<Done> {
-        if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
-            return noted.error();
+        if (segment.stream == m_key.stream)
+            if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
+                return noted.error();
         return m_shelf->seal(segment);
     });
 }
@@ -322,6 +325,11 @@ Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
 Signature Store::sign(std::string_view message) const
 {
     return signWith(m_key, message);
+}
+
+std::vector<StreamKey> Store::formerKeys() const
+{
+    return retiredKeys(m_keyFolder, m_programme);
 }
 
 void Store::flush()

@@ -33,23 +33,23 @@ void stepCompare(World& world);
 const std::vector<Step>& steps()
 {
     static const std::vector<Step> all{
-        {"edit", 340, stepEdit},
+        {"edit", 560, stepEdit},
         {"settle", 30, stepSettle},
-        {"rule", 20, stepRule},
+        {"rule", 16, stepRule},
         {"admit", 12, stepAdmit},
         {"assign", 14, stepAssign},
         {"lend", 10, stepLend},
         {"end a device", 3, stepEnd},
-        {"let in", 25, stepEnrol},
-        {"folder", 100, stepFolder},
-        {"hub", 70, stepHub},
-        {"send", 35, stepSend},
-        {"deliver", 50, stepDeliver},
-        {"carry", 15, stepCarry},
+        {"let in", 18, stepEnrol},
+        {"folder", 70, stepFolder},
+        {"hub", 45, stepHub},
+        {"send", 22, stepSend},
+        {"deliver", 30, stepDeliver},
+        {"carry", 10, stepCarry},
         {"damage in the folder", 12, stepDamage},
         {"mend in the folder", 8, stepMendFolder},
         {"conflict copy", 10, stepConflictCopy},
-        {"crash", 40, stepCrash},
+        {"crash", 26, stepCrash},
         {"trouble with the disk", 15, stepDiskTrouble},
         {"open again", 15, stepReopen},
         {"backup", 12, stepBackup},
@@ -58,7 +58,7 @@ const std::vector<Step>& steps()
         {"clock", 15, stepClock},
         {"hub's accident", 15, stepHubAccident},
         {"stranger", 20, stepStranger},
-        {"compare", 8, stepCompare},
+        {"compare", 4, stepCompare},
     };
     return all;
 }

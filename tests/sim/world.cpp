@@ -73,7 +73,7 @@ namespace {
 
 void addPeople(World& world)
 {
-    const std::size_t others = 2 + world.random.below(4);
+    const std::size_t others = 2 + world.random.below(3);
     const std::vector<std::string> roles{
         "coordinator", "coordinator", "grower", "agronomist", "grower", "coordinator", "grower"};
     for (std::size_t i = 0; i <= others; ++i) {
