@@ -33,12 +33,12 @@ void stepCompare(World& world);
 const std::vector<Step>& steps()
 {
     static const std::vector<Step> all{
-        {"edit", 560, stepEdit},
+        {"edit", 620, stepEdit},
         {"settle", 30, stepSettle},
         {"rule", 16, stepRule},
-        {"admit", 12, stepAdmit},
-        {"assign", 14, stepAssign},
-        {"lend", 10, stepLend},
+        {"admit", 7, stepAdmit},
+        {"assign", 7, stepAssign},
+        {"lend", 6, stepLend},
         {"end a device", 3, stepEnd},
         {"let in", 18, stepEnrol},
         {"folder", 70, stepFolder},

@@ -188,6 +188,36 @@ private Q_SLOTS:
         QVERIFY(store->stream() != first);
         QVERIFY(foundersOf(scene).contains(store->stream()));
         QVERIFY(isSound(scene));
+        // What the old stream had not handed over is still to be signed with its key.
+        const auto former = store->formerKeys();
+        QCOMPARE(former.size(), std::size_t{1});
+        QVERIFY(former.front().stream == first);
+        const auto reader = store->reader();
+        QCOMPARE(unsealedTail(**reader, first, 100)->lines.size(), std::size_t{1});
+        const Signature signature = signWith(former.front(), "tail");
+        QVERIFY(isSignedBy(former.front().publicKey, "tail", signature));
+    }
+
+    // Numbers that came from elsewhere are left out of the next tail, and are no hole in it.
+    void aTailAroundNumbersFromElsewhere()
+    {
+        const StoreScene scene;
+        const auto store = scene.open();
+        keepOne(*store, 1);
+        const auto reader = store->reader();
+        Change other = *readChange(unsealedTail(**reader, store->stream(), 1)->lines.front());
+        other.fields["remark"].value = "the double's"s;
+        Change next = other;
+        next.ref.seq = 2;
+        QVERIFY(store->takeNow(segmentOf(store->stream(), 1, bytesOf({other, next}))).has_value());
+        keepOne(*store, 2);
+        const auto tail = unsealedTail(**reader, store->stream(), 100);
+        QCOMPARE(tail->first, std::int64_t{1});
+        QCOMPARE(tail->lines.size(), std::size_t{1});
+        sealOwn(*store);
+        const auto rest = unsealedTail(**reader, store->stream(), 100);
+        QCOMPARE(rest->first, std::int64_t{3});
+        QCOMPARE(rest->lines.size(), std::size_t{1});
     }
 
     void theKeyFileNotesWhatMayHaveLeft()
