@@ -8,6 +8,7 @@
 #include "store/durable_file.h"
 #include "store/founders.h"
 #include "store/setting.h"
+#include "store/stranded.h"
 
 namespace duskrow::store {
 
@@ -153,6 +154,10 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     if (!own) return own.error();
     parts.key = std::move(own->key);
     parts.hasNewStream = own->isNew;
+    std::set<StreamId> keys;
+    for (const StreamKey& former : retiredKeys(how.keyFolder, parts.programme)) keys.insert(former.stream);
+    const auto adopted = adoptStranded(*parts.database, path, parts.key.stream, keys);
+    if (!adopted) return adopted.error();
     parts.folding = std::make_unique<Folding>(*parts.database, parts.programme);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
     const auto founders =

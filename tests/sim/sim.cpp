@@ -54,6 +54,7 @@ bool run(
     }
     counts["changes written"] += world.book.size();
     for (const auto& [name, number] : world.counts) counts[name] += number;
+    if (wanted.trace) std::cout << "seed " << seed << " ends with " << world.random.next() << '\n';
     return isSound;
 }
 

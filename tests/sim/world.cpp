@@ -38,9 +38,10 @@ randombytes_implementation s_seeded{name, draw, nullptr, nullptr, drawBytes, nul
 World::World(std::uint64_t number, fs::path where)
     : seed(number), random(number), root(std::move(where)), shared(root / "shared")
 {
+    // Its own beginning draws too, but only once in a process.
+    if (sodium_init() < 0) broken("no sodium");
     s_chance = &random;
     randombytes_set_implementation(&s_seeded);
-    if (sodium_init() < 0) broken("no sodium");
     Disk::instance().disarm();
     fs::remove_all(root);
     fs::create_directories(shared);

@@ -281,35 +281,6 @@ private Q_SLOTS:
         QCOMPARE(store->keepNow(batchOf(visitOf(9, 9)))->changes.front().seq, std::int64_t{6});
     }
 
-    // What needs an ability that this version lacks is passed on and not used: neither when it comes, nor
-    // when its turn comes, nor when the tables are made anew.
-    void whatNeedsMoreIsNotUsed()
-    {
-        const StoreScene scene;
-        const auto store = scene.open();
-        const StreamId other = RosterScene::stream("gus");
-        std::vector<Change> changes;
-        for (std::int64_t number = 1; number <= 4; ++number) {
-            Change change;
-            change.programme = store->programme();
-            change.ref = {other, number};
-            change.kind = "visit";
-            change.record = idOf(static_cast<std::uint32_t>(700 + number));
-            change.fields["pest"].value = number;
-            changes.push_back(change);
-        }
-        std::vector<IncomingSegment> chain = chainOf(changes, {2});
-        chain[1].row.header = R"({"needs":["holograms"]})";
-        for (IncomingSegment::Line& line : chain[1].lines) line = {};
-        QVERIFY(store->takeNow(chain[1])->as == TakenAs::Waits);
-        QVERIFY(store->takeNow(chain[0])->as == TakenAs::Used);
-        SQLite::Database database = scene.raw();
-        QCOMPARE(database.execAndGet("SELECT count(*) FROM now_visit").getInt(), 2);
-        const auto report = checkStore(scene.path());
-        QVERIFY(report.has_value());
-        QVERIFY(report->tablesEqual);
-    }
-
     void whatIsNotKnownIsKept()
     {
         const StoreScene scene;

@@ -167,6 +167,69 @@ private Q_SLOTS:
         QVERIFY(isSound(scene));
     }
 
+    // Without its key nobody could sign what stands in no segment: the new stream writes it again.
+    void whatNobodyCanSignIsWrittenAgain()
+    {
+        const StoreScene scene;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+            sealOwn(*store);
+            keepOne(*store, 2);
+            Visit after = visitOf(2, 2);
+            after.pest = Moths{7};
+            const auto edit = correction(visitOf(2, 2), after, idOf(4));
+            QVERIFY(store->keepNow(batchOf(std::vector{edit})).has_value());
+        }
+        OpenHow how = scene.how();
+        how.keyFolder = scene.path("other keys");
+        const auto store = Store::open(scene.path(), how);
+        QVERIFY(store.has_value());
+        const auto reader = (*store)->reader();
+        QVERIFY(unsealedTail(**reader, first, 100)->lines.empty());
+        const auto tail = unsealedTail(**reader, (*store)->stream(), 100);
+        QCOMPARE(tail->first, std::int64_t{1});
+        QCOMPARE(tail->lines.size(), std::size_t{2});
+        const Change correction = *readCanonicalChange(tail->lines.back());
+        const ChangeRef made{(*store)->stream(), 1};
+        QVERIFY(correction.fields.at("pest").base == std::vector{made});
+        QCOMPARE((*reader)->changesOf(idOf(1))->front().ref.stream == first, true); // sealed: as it was
+        SQLite::Database database = scene.raw();
+        QCOMPARE(database.execAndGet("SELECT max(pest) FROM now_visit").getInt(), 7);
+        QVERIFY(isSound(scene));
+    }
+
+    // What needs an ability that this version lacks is passed on and not used: neither when it comes, nor
+    // when its turn comes, nor when the tables are made anew.
+    void whatNeedsMoreIsNotUsed()
+    {
+        const StoreScene scene;
+        const auto store = scene.open();
+        const StreamId other = RosterScene::stream("gus");
+        std::vector<Change> changes;
+        for (std::int64_t number = 1; number <= 4; ++number) {
+            Change change;
+            change.programme = store->programme();
+            change.ref = {other, number};
+            change.kind = "visit";
+            change.record = idOf(static_cast<std::uint32_t>(700 + number));
+            change.fields["pest"].value = number;
+            changes.push_back(change);
+        }
+        std::vector<IncomingSegment> chain = chainOf(changes, {2});
+        chain[1].row.header = R"({"needs":["holograms"]})";
+        for (IncomingSegment::Line& line : chain[1].lines) line = {};
+        QVERIFY(store->takeNow(chain[1])->as == TakenAs::Waits);
+        QVERIFY(store->takeNow(chain[0])->as == TakenAs::Used);
+        SQLite::Database database = scene.raw();
+        QCOMPARE(database.execAndGet("SELECT count(*) FROM now_visit").getInt(), 2);
+        const auto report = checkStore(scene.path());
+        QVERIFY(report.has_value());
+        QVERIFY(report->tablesEqual);
+    }
+
     // Two copies with one key wrote under one stream: who notices begins anew.
     void whoMetItsDoubleBeginsANewStream()
     {
