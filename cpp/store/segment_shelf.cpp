@@ -230,6 +230,7 @@ Result<Taken> SegmentShelf::take(const IncomingSegment& segment)
 {
     auto result = guarded<Taken>(m_path, [&] {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        m_folding.roster(); // as it stands before this comes in, or nothing would seem to change
         Taken taken;
         const auto place = find(segment.row.id);
         if (place && place->isWhole) return taken;
