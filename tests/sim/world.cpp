@@ -199,7 +199,9 @@ bool World::isExpendable(const Phone& phone) const
     const bool isSecondReady = !isFounderLost && roster->isRoot(phones[1]->stream());
     const auto ofThese = std::count_if(
         phones.begin(), phones.end(), [&](const auto& one) { return one->person == phone.person; });
-    return isSecondReady && ofThese == 1;
+    // Whoever was copied may yet meet its double and begin anew.
+    const bool isOtherSure = !phones[phone.person == 0 ? 1 : 0]->wasCopied;
+    return isSecondReady && ofThese == 1 && isOtherSure;
 }
 
 std::string bytesOfFile(const fs::path& path)
