@@ -9,6 +9,7 @@
 #include "store/durable_file.h"
 #include "store/founders.h"
 #include "store/setting.h"
+#include "store/stranded.h"
 
 namespace duskrow::store {
 
@@ -107,6 +108,8 @@ Result<OwnKey> ownKey(
         if (const auto noted = note(**found); !noted) return noted.error();
         return OwnKey{std::move(**found), false, {}};
     }
+    if (*found)
+        if (const auto kept = retireKey(folder, programme, **found); !kept) return kept.error();
     auto key = makeKey(folder, programme);
     if (!key) return key.error();
     const auto stored = guarded<bool>(path, [&] {
@@ -165,6 +168,10 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     parts.key = std::move(own->key);
     parts.hasNewStream = own->isNew;
     parts.keyBefore = std::move(own->before);
+    std::set<StreamId> keys;
+    for (const StreamKey& former : retiredKeys(how.keyFolder, parts.programme)) keys.insert(former.stream);
+    const auto adopted = adoptStranded(*parts.database, path, parts.key.stream, keys);
+    if (!adopted) return adopted.error();
     parts.folding = std::make_unique<Folding>(*parts.database, parts.programme, parts.key.stream);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
     const auto founders =
@@ -319,8 +326,9 @@ Result<Taken> Store::takeNow(const IncomingSegment& segment)
 Result<Done> Store::sealNow(const SegmentRow& segment)
 {
     return wait<Done>([&]() -> Result<Done> {
-        if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
-            return noted.error();
+        if (segment.stream == m_key.stream)
+            if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
+                return noted.error();
         return m_shelf->seal(segment);
     });
 }
@@ -359,6 +367,11 @@ Result<Done> Store::goOnFrom(const StreamKey& before)
 Signature Store::sign(std::string_view message) const
 {
     return signWith(m_key, message);
+}
+
+std::vector<StreamKey> Store::formerKeys() const
+{
+    return retiredKeys(m_keyFolder, m_programme);
 }
 
 void Store::flush()
