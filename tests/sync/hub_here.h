@@ -16,7 +16,7 @@ public:
     HubHere()
     {
         founding = *sync::keyOfCode(foundingCode);
-        m_store = hub::openStore(m_place.where());
+        m_store = openStore(m_place.where());
         [[maybe_unused]] const auto added =
             m_store->addFounding({founding.key, "Invented district", m_now + std::chrono::hours(24), {}, {}});
         start(0);

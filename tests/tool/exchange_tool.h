@@ -36,7 +36,8 @@ public:
     {
         for (QString& arg : args)
             if (arg.startsWith(u'@')) arg = path(arg.mid(1));
-        args << QStringLiteral("--keys") << path(device + QStringLiteral("-keys"));
+        if (args.value(0) != QStringLiteral("check")) // which needs none
+            args << QStringLiteral("--keys") << path(device + QStringLiteral("-keys"));
         QProcess process;
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
         environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
