@@ -357,6 +357,14 @@
         <source>Keep this</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Lower it for a dry season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DecideMoney</name>
@@ -451,19 +459,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>leave it alone</source>
+        <source>Leave it alone</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>look again</source>
+        <source>Look again</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>control</source>
+        <source>Control</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Timing: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -540,7 +552,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The time fits</source>
+        <source>Within the time for control</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -644,7 +656,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The range, %1 to %2, holds the threshold of %3.</source>
+        <source>The threshold of %3 lies within the range, %1 to %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -672,7 +684,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The time for control fits.</source>
+        <source>It is within the time for control.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1039,6 +1051,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 cannot be “%2”. Choose one of: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 cannot be “%2”. Choose one of the values offered.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1183,7 +1199,35 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In row %2 of %1, “%3” is not a count. Write whole numbers, such as 7.</source>
+        <source>In row %2 of %1, “%3” is not a count. Write one whole number in each row, such as 7.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is not finished copying. Wait a little and exchange again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came in is damaged or is no part of an exchange (%1). It was kept aside; ask for it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came in is larger than an exchange allows (%1). It was kept aside; tell the coordinator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came in is not signed by the device it names. It was kept aside; tell the coordinator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In row %2 of %1, “%3” is not a place. Write latitude and longitude in degrees, such as 52.1579, -106.6702.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In row %2 of %1, “%3” is not the number of a stop. Number the stops from 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In row %2 of %1, “%3” does not say whether the field is infested. Write yes or no.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1799,6 +1843,10 @@
         <source>the way of measuring</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>whether the season is dry</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FieldNumber</name>
@@ -2272,23 +2320,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Sick or parasitised: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>One sick or parasitised</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Pods, remark</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Same stop as the last frame</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Then the two count as one look at the field.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2305,6 +2337,18 @@
     </message>
     <message>
         <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sick: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One sick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sick or parasitised: %1. One more.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2336,6 +2380,14 @@
     </message>
     <message>
         <source>Enough: to the decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same stop as the last frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then the two count as one look at the field.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3461,6 +3513,30 @@
     </message>
 </context>
 <context>
+    <name>PaperWords</name>
+    <message>
+        <source>Where the frames were</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N</source>
+        <extracomment>the letter beside the arrow that points to the north</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bold: larvae. Light: number of the frame. Ring: none found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No frame knows its place, so there is no sketch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some frames lie too close together for their numbers: see the table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PlacePage</name>
     <message>
         <source>The trap stands here</source>
@@ -4579,6 +4655,25 @@
     </message>
 </context>
 <context>
+    <name>SheetPage</name>
+    <message>
+        <source>The table of all %1 frames is on the next page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>SizeTile</name>
     <message>
         <source>%1, %2: %3. One more.</source>
@@ -4751,6 +4846,13 @@
     <message>
         <source>Its season</source>
         <translation>Sa saison</translation>
+    </message>
+</context>
+<context>
+    <name>StopLines</name>
+    <message>
+        <source>All larvae so far, frame after frame.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6164,6 +6266,309 @@
         <source>To the first frame</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Where, when and how</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WalkPaper</name>
+    <message>
+        <source>Larvae so far, by stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above your threshold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep looking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <extracomment>what the lower axis counts</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WalkSheet</name>
+    <message>
+        <source>Folder for the PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One page, called %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E-mail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on this device takes it. Copy the text instead, and paste it where you write.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ÷ %2 ÷ %3 m² a frame = %4 larvae/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After %1 stops: below at %2 larvae in all or fewer, above at %3 or more. Not before %4 stops; still between after %5, it stays open.</source>
+        <extracomment>lists of the same length: stops, larvae, larvae; then the fewest and the most stops</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When to stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a threshold there is no line to stop at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No stop rule can be drawn for this threshold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Economic threshold, step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not worked out: cost and price have not been said.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost and price are those of the walk before: nothing was kept for this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Timing on %1: %2</source>
+        <extracomment>&quot;Timing on 14 Jul: too early&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would change it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was decided yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; decided on %2</source>
+        <extracomment>what was decided, and the day</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A good day to look again: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation type="unfinished">Sources</translation>
+    </message>
+    <message>
+        <source>Worked out for %1 by protocol %2, version %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The walk began under version %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scouting walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented: made up for showing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A field without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what control costs and what the harvest brings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished">Précautions</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>a name and its value</extracomment>
+        <translation type="unfinished">%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>pods damaged, of those looked at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: over %2 mm</source>
+        <extracomment>a size class and its edges: &quot;Small: under 13 mm&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: under %2 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">non dit</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>a crop stage and the scale it is told on</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation type="unfinished">%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 m² (%2 × %2 cm)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No frame was searched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation type="unfinished">Cadre</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae</source>
+        <extracomment>heads of columns: larvae of all sizes, sick ones, pods damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larvae: alive and feeding, all sizes. Sick: parasitised or diseased, not among them. Pods: damaged, of those looked at. A dash: not looked at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frame %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the frames were</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No frame knows its place, so there is no sketch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on the sketch, for they do not know their place: frame %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walked by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop stage</source>
+        <translation type="unfinished">Stade de la culture</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>very dry, noted on the walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>WalkStart</name>
@@ -6197,6 +6602,14 @@
     </message>
     <message>
         <source>Begin without a crop stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A very dry season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A note. Whether it lowers your threshold is asked when you decide.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6436,6 +6849,10 @@
         <source>Protocol %1, version %2</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>You noted a very dry season on the walk. Your threshold is that of a usual one.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>duskrow::app::FrameViewModel</name>
@@ -6512,6 +6929,11 @@
     <message>
         <source>below</source>
         <comment>the threshold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · dry season</source>
+        <extracomment>the frame, then a note of the walk</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7116,17 +7538,28 @@ trap %3</source>
     </message>
 </context>
 <context>
+    <name>duskrow::app::SheetViewModel</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>duskrow::app::SizeTiles</name>
     <message>
-        <source>over %1 mm</source>
+        <source>over %1&#xa0;mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>under %1 mm</source>
+        <source>under %1&#xa0;mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 to %2 mm</source>
+        <source>%1 to %2&#xa0;mm</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7508,7 +7941,7 @@ trap %3</source>
 <context>
     <name>duskrow::app::WalkStartViewModel</name>
     <message>
-        <source>another field</source>
+        <source>Another field</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

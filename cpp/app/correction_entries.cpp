@@ -7,6 +7,7 @@
 
 #include "text/entry_scale.h"
 #include "text/field_names.h"
+#include "text/upper_first.h"
 #include "text/value_words.h"
 
 namespace duskrow::app {
@@ -31,12 +32,6 @@ enum Role {
     DecimalsRole,
     MostRole
 };
-
-QString upperFirst(QString text)
-{
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
-    return text;
-}
 
 // Withdrawing has a way of its own, a photograph is no words, and ids stand for records that are chosen by
 // name.
@@ -226,7 +221,7 @@ QVariant CorrectionEntries::data(const QModelIndex& index, int role) const
     case FieldRole:
         return QString::fromUtf8(entry.field->name.data(), static_cast<qsizetype>(entry.field->name.size()));
     case LabelRole:
-        return upperFirst(text::fieldName(m_kind->name, entry.field->name));
+        return text::upperFirst(text::fieldName(m_kind->name, entry.field->name));
     case SortRole:
         return sort(entry);
     case KeysRole:

@@ -10,6 +10,7 @@
 #include "text/amounts.h"
 #include "text/code_names.h"
 #include "text/field_names.h"
+#include "text/upper_first.h"
 #include "text/value_words.h"
 
 namespace duskrow::app {
@@ -17,12 +18,6 @@ namespace duskrow::app {
 using namespace duskrow::domain;
 
 namespace {
-
-QString upperFirst(QString text)
-{
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
-    return text;
-}
 
 // A moment as the clock on the wall showed it where it was entered.
 QString wallClock(Instant at, std::chrono::minutes offset)
@@ -117,11 +112,11 @@ void HistoryViewModel::nameIt(const Folded& now)
     const auto site = store::site(session().reader(), m_site);
     if (!site) return tell(site.error());
     m_subtitle = *trap ? trapTitle(*site ? **site : Site{}, **trap) : QString();
-    m_title = upperFirst(text::kindName(m_kind));
+    m_title = text::upperFirst(text::kindName(m_kind));
     if (m_kind == "visit") m_title = tr("Visit of %1").arg(dayIn(now, "day"));
     if (m_kind == "service") {
         const RecordKind* kind = findKind(m_kind);
-        m_title = upperFirst(text::valueWords(
+        m_title = text::upperFirst(text::valueWords(
             *kind, "what", now.values.contains("what") ? now.values.at("what") : Value{}, {}));
     }
     if (m_kind == "site" && *site) m_title = QString::fromStdString((*site)->name);
@@ -147,7 +142,7 @@ QString HistoryViewModel::lineOf(
         const bool wasSeen = std::find(set.base.begin(), set.base.end(), earlier.ref) != set.base.end();
         if (wasSeen && earlier.fields.contains(field)) before << words(earlier.fields.at(field).value);
     }
-    const QString name = upperFirst(text::fieldName(m_kind, field));
+    const QString name = text::upperFirst(text::fieldName(m_kind, field));
     if (before.isEmpty()) return tr("%1: %2", "field and value").arg(name, words(set.value));
     //: field, value before, value after
     return tr("%1: %2 → %3").arg(name, before.join(tr(" and ")), words(set.value));

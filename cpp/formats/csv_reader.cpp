@@ -13,6 +13,20 @@ using domain::Result;
 
 namespace {
 
+// Where the comma is the decimal sign, spreadsheets part cells with semicolons.
+char separatorOf(std::string_view firstLine)
+{
+    bool isQuoted = false;
+    bool hasSemicolon = false;
+    for (const char sign : firstLine) {
+        if (sign == '"') isQuoted = !isQuoted;
+        if (isQuoted) continue;
+        if (sign == ',') return ',';
+        hasSemicolon = hasSemicolon || sign == ';';
+    }
+    return hasSemicolon ? ';' : ',';
+}
+
 class CsvReader {
 public:
     explicit CsvReader(std::string_view bytes) : m_rest(bytes)
@@ -23,6 +37,9 @@ public:
     Result<std::vector<CsvRow>> read()
     {
         std::vector<CsvRow> rows;
+        while (takeLineEnd()) { }
+        m_separator = separatorOf(m_rest.substr(0, m_rest.find_first_of("\r\n")));
+        m_ends = {m_separator, '\r', '\n'};
         while (!m_rest.empty()) {
             if (takeLineEnd()) continue;
             CsvRow row{m_line, {}};
@@ -30,7 +47,7 @@ public:
                 auto cell = m_rest.starts_with('"') ? quotedCell() : Result<std::string>(plainCell());
                 if (!cell) return cell.error();
                 row.cells.push_back(validUtf8(*cell));
-            } while (takeComma());
+            } while (takeSeparator());
             if (!m_rest.empty() && !takeLineEnd()) return unreadable(); // text behind a closing quote
             rows.push_back(std::move(row));
         }
@@ -40,9 +57,9 @@ public:
 private:
     [[nodiscard]] Error unreadable() const { return {ErrorCode::TableUnreadable, {std::to_string(m_line)}}; }
 
-    bool takeComma()
+    bool takeSeparator()
     {
-        if (!m_rest.starts_with(',')) return false;
+        if (!m_rest.starts_with(m_separator)) return false;
         m_rest.remove_prefix(1);
         return true;
     }
@@ -57,7 +74,7 @@ private:
 
     std::string plainCell()
     {
-        const std::size_t end = std::min(m_rest.find_first_of(",\r\n"), m_rest.size());
+        const std::size_t end = std::min(m_rest.find_first_of(m_ends), m_rest.size());
         std::string cell(m_rest.substr(0, end));
         m_rest.remove_prefix(end);
         return cell;
@@ -89,6 +106,8 @@ private:
 
     std::string_view m_rest;
     std::size_t m_line = 1;
+    char m_separator = ',';
+    std::string m_ends; // of a cell without quotes
 };
 
 } // namespace

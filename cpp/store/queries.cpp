@@ -24,6 +24,7 @@ Result<std::optional<R>> byId(Reader& reader, const Uuid& id)
 }
 
 constexpr const char* ofSeason = "trap IN (SELECT id FROM now_trap WHERE season=?)";
+constexpr const char* ofSeasonsWalks = "walk IN (SELECT id FROM now_walk WHERE season=?)";
 
 } // namespace
 
@@ -158,9 +159,8 @@ Result<std::vector<Frame>> framesOf(Reader& reader, const Uuid& walk)
 
 Result<std::vector<Frame>> framesOfSeason(Reader& reader, const Uuid& season)
 {
-    return reader.select<Frame>({.where = "walk IN (SELECT id FROM now_walk WHERE season=?)",
-        .binds = {formatUuid(season)},
-        .order = "walk, day, at_ms, id"});
+    return reader.select<Frame>(
+        {.where = ofSeasonsWalks, .binds = {formatUuid(season)}, .order = "walk, day, at_ms, id"});
 }
 
 Result<std::optional<Decision>> lastDecision(Reader& reader)
@@ -171,6 +171,12 @@ Result<std::optional<Decision>> lastDecision(Reader& reader)
 Result<std::vector<Decision>> decisionsOf(Reader& reader, const Uuid& walk)
 {
     return reader.select<Decision>({.where = "walk=?", .binds = {formatUuid(walk)}, .order = "day, id"});
+}
+
+Result<std::vector<Decision>> decisionsOfSeason(Reader& reader, const Uuid& season)
+{
+    return reader.select<Decision>(
+        {.where = ofSeasonsWalks, .binds = {formatUuid(season)}, .order = "walk, day, id"});
 }
 
 Result<std::vector<Visit>> visitsForDue(Reader& reader, const Uuid& season)

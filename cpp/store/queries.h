@@ -49,6 +49,8 @@ domain::Result<std::vector<domain::Frame>> framesOfSeason(Reader& reader, const 
 domain::Result<std::optional<domain::Decision>> lastDecision(Reader& reader);
 // Of one walk, the latest last.
 domain::Result<std::vector<domain::Decision>> decisionsOf(Reader& reader, const domain::Uuid& walk);
+// Of all walks of a season, the latest of each walk last.
+domain::Result<std::vector<domain::Decision>> decisionsOfSeason(Reader& reader, const domain::Uuid& season);
 
 // Of all traps of a season at once, by trap and day, with only the fields that say what is due.
 domain::Result<std::vector<domain::Visit>> visitsForDue(Reader& reader, const domain::Uuid& season);

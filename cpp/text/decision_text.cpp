@@ -7,6 +7,7 @@
 
 #include "text/amounts.h"
 #include "text/threshold_text.h"
+#include "text/unbroken.h"
 
 namespace duskrow::text {
 
@@ -44,8 +45,8 @@ QString larvaeAt(const Finding& finding, std::size_t i, const QLocale& locale)
 QString cents(double amount, const std::string& unit, const QLocale& locale)
 {
     const bool isWhole = std::abs(amount - std::round(amount)) < 0.005;
-    return QStringLiteral("%1 %2").arg(
-        locale.toString(amount, 'f', isWhole ? 0 : 2), QString::fromStdString(unit));
+    return unbroken(QStringLiteral("%1 %2").arg(
+        locale.toString(amount, 'f', isWhole ? 0 : 2), QString::fromStdString(unit)));
 }
 
 QString moreFrames(double count, const QLocale& locale)
@@ -83,7 +84,7 @@ QString name(Timing timing)
     case Timing::TooEarly:
         return DecisionWords::tr("Too early");
     case Timing::InWindow:
-        return DecisionWords::tr("The time fits");
+        return DecisionWords::tr("Within the time for control");
     case Timing::TooLate:
         return DecisionWords::tr("Too late");
     case Timing::NotKnown:
@@ -177,7 +178,7 @@ QString decisionReason(const DecisionFinding& finding, const QLocale& locale)
     case DecisionReason::MeanAbove:
         return DecisionWords::tr("The mean, %1, is above the threshold of %2.").arg(larvae(0), larvae(1));
     case DecisionReason::RangeHoldsThreshold:
-        return DecisionWords::tr("The range, %1 to %2, holds the threshold of %3.")
+        return DecisionWords::tr("The threshold of %3 lies within the range, %1 to %2.")
             .arg(number(0), larvae(1), larvae(2));
     case DecisionReason::FewFrames:
         return DecisionWords::tr("Frames searched: %1. That is too few to say.").arg(number(0));
@@ -193,7 +194,7 @@ QString decisionReason(const DecisionFinding& finding, const QLocale& locale)
     case DecisionReason::TimingEarly:
         return DecisionWords::tr("It is too early for control.");
     case DecisionReason::TimingFits:
-        return DecisionWords::tr("The time for control fits.");
+        return DecisionWords::tr("It is within the time for control.");
     case DecisionReason::TimingLate:
         return DecisionWords::tr("It is too late for control.");
     case DecisionReason::TimingNotKnown:

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "text/field_names.h"
+#include "text/upper_first.h"
 
 namespace duskrow::text {
 
@@ -27,9 +28,9 @@ constexpr std::array fieldAndBounds{Shows::Field, Shows::Bound, Shows::Bound};
 constexpr std::array kindFirst{Shows::Kind, Shows::Value, Shows::Value};
 
 // No default, so that the compiler names the code that has no sentence yet.
-Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a table in the form of a switch
+Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a table in the form of a switch
 {
-    switch (code) {
+    switch (error.code) {
     case ErrorCode::NotANumber:
         return {QT_TRANSLATE_NOOP("ErrorText", "“%1” is not a number. Type it in digits.")};
     case ErrorCode::NotWhole:
@@ -53,6 +54,8 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "“%1” is not a time of day. Type hours and minutes, such as 18:00.")};
     case ErrorCode::UnknownCode:
+        if (error.args.size() > 2) // where nothing on a screen shows them
+            return {QT_TRANSLATE_NOOP("ErrorText", "%1 cannot be “%2”. Choose one of: %3."), fieldFirst};
         return {QT_TRANSLATE_NOOP("ErrorText", "%1 cannot be “%2”. Choose one of the values offered."),
             fieldFirst};
     case ErrorCode::PartTooLarge:
@@ -244,8 +247,18 @@ Sentence sentenceOf(ErrorCode code) // NOLINT(readability-function-size): a tabl
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The file %1 has no column “%2”. Name its columns in the first row.")};
     case ErrorCode::TableRow:
-        return {QT_TRANSLATE_NOOP(
-            "ErrorText", "In row %2 of %1, “%3” is not a count. Write whole numbers, such as 7.")};
+        if (error.args.size() > 3 && error.args[3] == "place")
+            return {QT_TRANSLATE_NOOP("ErrorText",
+                "In row %2 of %1, “%3” is not a place. Write latitude and longitude in degrees, such as "
+                "52.1579, -106.6702.")};
+        if (error.args.size() > 3 && error.args[3] == "stop")
+            return {QT_TRANSLATE_NOOP(
+                "ErrorText", "In row %2 of %1, “%3” is not the number of a stop. Number the stops from 1.")};
+        if (error.args.size() > 3 && error.args[3] == "infested")
+            return {QT_TRANSLATE_NOOP("ErrorText",
+                "In row %2 of %1, “%3” does not say whether the field is infested. Write yes or no.")};
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "In row %2 of %1, “%3” is not a count. Write one whole number in each row, such as 7.")};
     case ErrorCode::PositionUnavailable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "There is no position right now. Wait under the open sky, or type the coordinates.")};
@@ -297,7 +310,7 @@ QString argument(const Error& error, std::size_t at, Shows shows)
 
 QString sentence(const Error& error)
 {
-    const Sentence wanted = sentenceOf(error.code);
+    const Sentence wanted = sentenceOf(error);
     const QString words = QCoreApplication::translate("ErrorText", wanted.words);
     QString filled;
     // In one pass: what a person typed may itself hold a %2.
@@ -311,8 +324,7 @@ QString sentence(const Error& error)
         filled += argument(error, at, wanted.shows[at]);
         ++i;
     }
-    if (!filled.isEmpty()) filled[0] = filled.at(0).toUpper();
-    return filled;
+    return upperFirst(filled);
 }
 
 } // namespace duskrow::text

@@ -131,6 +131,7 @@ constexpr std::array names{
     Name{"named_as", QT_TRANSLATE_NOOP("FieldName", "what it was named")},
     Name{"stage_bbch", QT_TRANSLATE_NOOP("FieldName", "the crop stage (BBCH)")},
     Name{"frame_cm2", QT_TRANSLATE_NOOP("FieldName", "the area of the frame")},
+    Name{"dry_season", QT_TRANSLATE_NOOP("FieldName", "whether the season is dry")},
     Name{"finished", QT_TRANSLATE_NOOP("FieldName", "whether the walk is finished")},
     Name{"walk", QT_TRANSLATE_NOOP("FieldName", "the scouting walk")},
     Name{"stop", QT_TRANSLATE_NOOP("FieldName", "the stop in the field")},

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "text/protocol_values.h"
+#include "text/unbroken.h"
 
 namespace duskrow::text {
 
@@ -28,7 +29,7 @@ QString oneDecimal(double value, const QLocale& locale)
     return locale.toString(value, 'f', 1);
 }
 
-QString term(double value, WorkingUnit unit, const Threshold& threshold, const QLocale& locale)
+QString termAsWritten(double value, WorkingUnit unit, const Threshold& threshold, const QLocale& locale)
 {
     const QString currency = QString::fromStdString(codeOf(threshold.cost.unit.currency));
     const QString number = plain(value, locale);
@@ -62,6 +63,11 @@ QString term(double value, WorkingUnit unit, const Threshold& threshold, const Q
     return number;
 }
 
+QString term(double value, WorkingUnit unit, const Threshold& threshold, const QLocale& locale)
+{
+    return unbroken(termAsWritten(value, unit, threshold, locale));
+}
+
 QString joined(const QString& left, WorkingSign sign, const QString& right)
 {
     switch (sign) {
@@ -83,14 +89,14 @@ template <typename T>
 QString span(const Range<T>& range)
 {
     if (!range.from) return {};
-    return ThresholdWords::tr("%1 to %2").arg(valueWords(*range.from), valueWords(*range.to));
+    return unbroken(ThresholdWords::tr("%1 to %2").arg(valueWords(*range.from), valueWords(*range.to)));
 }
 
 } // namespace
 
 QString exactDensity(LarvaePerSquareMetre larvae, const QLocale& locale)
 {
-    return ThresholdWords::tr("%1 larvae/m²").arg(oneDecimal(larvae.value(), locale));
+    return unbroken(ThresholdWords::tr("%1 larvae/m²").arg(oneDecimal(larvae.value(), locale)));
 }
 
 QString perFrame(LarvaePerFrame larvae, const QLocale& locale)
@@ -100,7 +106,7 @@ QString perFrame(LarvaePerFrame larvae, const QLocale& locale)
 
 QString money(double amount, const std::string& unit, const QLocale& locale)
 {
-    return QStringLiteral("%1 %2").arg(plain(amount, locale, 5), QString::fromStdString(unit));
+    return unbroken(QStringLiteral("%1 %2").arg(plain(amount, locale, 5), QString::fromStdString(unit)));
 }
 
 QString thresholdSentence(const Threshold& threshold, const QLocale& locale)
@@ -114,8 +120,8 @@ QString lossSentence(const Threshold& threshold, const QLocale& locale)
 {
     const std::string currency = codeOf(threshold.cost.unit.currency);
     const auto amount = [&](double dollars, const char* per) {
-        return QStringLiteral("%1 %2").arg(
-            locale.toString(dollars, 'f', 2), QString::fromStdString(currency + per));
+        return unbroken(QStringLiteral("%1 %2").arg(
+            locale.toString(dollars, 'f', 2), QString::fromStdString(currency + per)));
     };
     return ThresholdWords::tr("One larva on each square metre costs %1, which is %2.")
         .arg(amount(threshold.moneyPerLarva.value(), "/ac"),

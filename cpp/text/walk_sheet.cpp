@@ -10,6 +10,7 @@
 #include "text/decision_text.h"
 #include "text/frame_text.h"
 #include "text/threshold_text.h"
+#include "text/unbroken.h"
 #include "text/walk_sheet_parts.h"
 #include "text/walk_text.h"
 
@@ -23,9 +24,10 @@ namespace {
 QString meanByHand(const WalkResult& result, const QLocale& locale)
 {
     const FrameEstimate& estimate = result.estimate;
-    return WalkSheetWords::tr("%1 ÷ %2 ÷ %3 m² a frame = %4 larvae/m²")
-        .arg(larvae(estimate.larvae, locale), frames(estimate.frames, locale),
-            locale.toString(result.frame.value(), 'g', 4), locale.toString(estimate.mean->value(), 'g', 4));
+    return unbroken(WalkSheetWords::tr("%1 ÷ %2 ÷ %3 m² a frame = %4 larvae/m²")
+                        .arg(larvae(estimate.larvae, locale), frames(estimate.frames, locale),
+                            locale.toString(result.frame.value(), 'g', 4),
+                            locale.toString(estimate.mean->value(), 'g', 4)));
 }
 
 SheetBlock densityBlock(const WalkSheetInput& input, const QLocale& locale)
@@ -261,7 +263,7 @@ QString asText(const WalkSheet& sheet)
         const QStringList said = linesOf(block);
         if (!said.isEmpty()) lines << QString() << block.heading.toUpper() << said;
     }
-    return lines.join(u'\n') + u'\n';
+    return withoutJoiners(lines.join(u'\n') + u'\n');
 }
 
 } // namespace duskrow::text

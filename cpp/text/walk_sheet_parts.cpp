@@ -199,6 +199,8 @@ std::vector<SheetFact> walkFacts(const WalkSheetInput& input, const QLocale& loc
         {WalkSheetWords::tr("Pest"), written(input.protocol.name.in(input.language))},
         {WalkSheetWords::tr("Crop stage"), stageWords(input)},
         {WalkSheetWords::tr("Frame"), frameWords(input, locale)}};
+    if (input.walk.drySeason.value_or(false))
+        facts.push_back({WalkSheetWords::tr("Season"), WalkSheetWords::tr("very dry, noted on the walk")});
     if (const QString remark = written(input.walk.remark); !remark.isEmpty())
         facts.push_back({WalkSheetWords::tr("Remark"), remark});
     return facts;

@@ -171,7 +171,7 @@ Work declareFrames(CLI::App& line)
     const auto typed = std::make_shared<FramesLine>();
     auto* counts = line.add_option("COUNT", typed->counts, "Larvae in each frame, one number a frame");
     line.add_option("--csv", typed->csv,
-            "File of counts, one a row: a column “larvae”, and “frames” where a stop has several")
+            "File of counts, one a row: a column “larvae”, and “frames” or “stop” where a stop has several")
         ->type_name("FILE")
         ->excludes(counts);
     line.add_option("--threshold", typed->threshold, "Your threshold in larvae per square metre")

@@ -48,9 +48,9 @@ Result<RoundSettings> settingsOf(const RoundLine& line)
     if (line.metric == "grid")
         settings.metric = RoundMetric::SurveyGrid;
     else if (line.metric != "straight")
-        return Error{ErrorCode::UnknownCode, {"metric", line.metric}};
+        return Error{ErrorCode::UnknownCode, {"metric", line.metric, "straight, grid"}};
     if (line.infested != "last" && line.infested != "any")
-        return Error{ErrorCode::UnknownCode, {"infested", line.infested}};
+        return Error{ErrorCode::UnknownCode, {"infested", line.infested, "last, any"}};
     settings.infestedLast = line.infested == "last";
     settings.end = line.comesBack ? PathEnd::AtStart : PathEnd::Anywhere;
     return settings;

@@ -2,87 +2,112 @@
 #include "tool/frame_arguments.h"
 
 #include <QCoreApplication>
-#include <QFile>
 #include <QLocale>
 #include <QRegularExpression>
 
+#include <algorithm>
 #include <array>
+#include <functional>
+#include <map>
 
 #include "domain/rules/frame_estimate.h"
 #include "text/frame_text.h"
 #include "tool/arguments.h"
+#include "tool/csv_file.h"
 #include "tool/output.h"
 
 namespace duskrow::tool {
 
 using namespace duskrow::domain;
+using formats::CsvRow;
 
 namespace {
 
-// As a file of frames is written by hand; a larger one is no list of frames.
-constexpr qint64 largestFile = 4'000'000; // bytes
-
 struct Columns {
-    qsizetype larvae = 0;
-    qsizetype frames = 1;
+    std::size_t larvae = 0;
+    std::optional<std::size_t> frames = 1;
+    std::optional<std::size_t> stop = {};
     bool areNamed = false;
 };
 
-// A comma inside quotes parts nothing. Quotes themselves are dropped: no count and no name has one.
-QStringList cellsOf(const QString& row)
-{
-    QStringList cells{QString()};
-    bool isQuoted = false;
-    for (const QChar sign : row) {
-        if (sign == u'"')
-            isQuoted = !isQuoted;
-        else if (sign == u',' && !isQuoted)
-            cells << QString();
-        else
-            cells.back() += sign;
-    }
-    for (QString& cell : cells) cell = cell.trimmed();
-    return cells;
-}
-
 // The first row names the columns unless it begins like a number.
-Result<Columns> columnsOf(const QString& row, const std::string& path)
+Result<Columns> columnsOf(const CsvRow& row, const std::string& path)
 {
-    static const QRegularExpression number(QStringLiteral("^\\s*\"?\\s*[-+.,0-9]"));
-    if (number.match(row).hasMatch()) return Columns{};
-    QStringList names = cellsOf(row);
-    for (QString& name : names) name = name.toLower();
-    const Columns columns{
-        names.indexOf(QStringLiteral("larvae")), names.indexOf(QStringLiteral("frames")), true};
-    if (columns.larvae < 0) return Error{ErrorCode::TableNoColumn, {path, "larvae"}};
-    return columns;
+    static const QRegularExpression number(QStringLiteral("^\\s*[-+.,0-9]"));
+    const auto first = std::find_if_not(row.cells.begin(), row.cells.end(), std::mem_fn(&std::string::empty));
+    if (first == row.cells.end() || number.match(QString::fromStdString(*first)).hasMatch()) return Columns{};
+    const auto larvae = columnOf(row, {"larvae"});
+    if (!larvae) return Error{ErrorCode::TableNoColumn, {path, "larvae"}};
+    return Columns{*larvae, columnOf(row, {"frames"}), columnOf(row, {"stop"}), true};
 }
 
-std::optional<std::int64_t> wholeIn(
-    const QStringList& cells, qsizetype column, std::int64_t low, std::int64_t high)
+QString cellAt(const CsvRow& row, std::optional<std::size_t> column)
+{
+    const bool isThere = column && *column < row.cells.size();
+    return isThere ? QString::fromStdString(row.cells[*column]).trimmed() : QString();
+}
+
+std::optional<std::int64_t> wholeIn(const QString& cell, std::int64_t low, std::int64_t high)
 {
     static const QRegularExpression whole(QStringLiteral("^\\+?[0-9]{1,9}$"));
-    if (column >= cells.size() || !whole.match(cells[column]).hasMatch()) return std::nullopt;
-    const std::int64_t number = cells[column].toLongLong();
+    if (!whole.match(cell).hasMatch()) return std::nullopt;
+    const std::int64_t number = cell.toLongLong();
     if (number < low || number > high) return std::nullopt;
     return number;
 }
 
-std::optional<FrameStop> stopIn(const QStringList& cells, const Columns& columns)
+std::optional<FrameStop> stopIn(const CsvRow& row, const Columns& columns)
 {
-    const auto larvae = wholeIn(cells, columns.larvae, 0, mostLarvaeAtAStop);
+    // A number too many in a row without names is a slip: one count a row.
+    if (!columns.areNamed && row.cells.size() > 2) return std::nullopt;
+    const auto larvae = wholeIn(cellAt(row, columns.larvae), 0, mostLarvaeAtAStop);
     if (!larvae) return std::nullopt;
     FrameStop stop{Larvae{*larvae}};
-    const bool hasFrames = columns.frames >= 0 && columns.frames < cells.size();
-    if (hasFrames && !cells[columns.frames].isEmpty()) {
-        const auto frames = wholeIn(cells, columns.frames, 1, mostFramesAtAStop);
-        if (!frames) return std::nullopt;
-        stop.frames = Frames{*frames};
-    }
-    // A number too many in a row without names is a slip: one count a row.
-    if (!columns.areNamed && cells.size() > 2) return std::nullopt;
+    const QString several = cellAt(row, columns.frames);
+    if (several.isEmpty()) return stop;
+    const auto frames = wholeIn(several, 1, mostFramesAtAStop);
+    if (!frames) return std::nullopt;
+    stop.frames = Frames{*frames};
     return stop;
 }
+
+std::string joined(const CsvRow& row)
+{
+    std::string text;
+    for (const std::string& cell : row.cells) text += (&cell == &row.cells.front() ? "" : ",") + cell;
+    return text;
+}
+
+// The rows of a table as stops: those that name the same stop are one unit.
+class StopRows {
+public:
+    explicit StopRows(const Columns& columns) : m_columns(columns) { }
+
+    Result<Done> add(const CsvRow& row, const std::string& path)
+    {
+        const std::string line = std::to_string(row.line);
+        const auto found = stopIn(row, m_columns);
+        if (!found) return Error{ErrorCode::TableRow, {path, line, joined(row)}};
+        const QString named = cellAt(row, m_columns.stop);
+        if (named.isEmpty()) {
+            stops.push_back(*found);
+            return Done{};
+        }
+        const auto number = wholeIn(named, 1, mostStops);
+        if (!number) return Error{ErrorCode::TableRow, {path, line, named.toStdString(), "stop"}};
+        const auto [at, isNew] = m_places.try_emplace(*number, stops.size());
+        if (isNew) stops.push_back({Larvae{0}, Frames{0}});
+        stops[at->second].larvae += found->larvae;
+        stops[at->second].frames += found->frames;
+        return Done{};
+    }
+
+    std::vector<FrameStop> stops;
+
+private:
+    const Columns& m_columns;
+    std::map<std::int64_t, std::size_t> m_places; // of the stops that have a number
+};
 
 } // namespace
 
@@ -145,30 +170,16 @@ Result<StopPlan> planOf(const FrameLine& typed, const Protocol& protocol, Square
 
 Result<std::vector<FrameStop>> stopsIn(const std::string& path)
 {
-    QFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::ReadOnly) || file.size() > largestFile)
-        return Error{ErrorCode::FileUnreadable, {path}};
-    QString text = QString::fromUtf8(file.readAll());
-    if (text.startsWith(QChar(QChar::ByteOrderMark))) text.remove(0, 1);
-    std::optional<Columns> columns;
-    std::vector<FrameStop> stops;
-    int number = 0;
-    for (const QString& row : text.split(u'\n')) {
-        ++number;
-        if (row.trimmed().isEmpty()) continue;
-        if (!columns) {
-            const auto found = columnsOf(row, path);
-            if (!found) return found.error();
-            columns = *found;
-            if (columns->areNamed) continue;
-        }
-        const auto stop = stopIn(cellsOf(row), *columns);
-        if (!stop)
-            return Error{ErrorCode::TableRow, {path, std::to_string(number), row.trimmed().toStdString()}};
-        stops.push_back(*stop);
-    }
-    if (stops.empty()) return Error{ErrorCode::TableEmpty, {path}};
-    return stops;
+    const auto rows = rowsOfFile(path);
+    if (!rows) return rows.error();
+    if (rows->empty()) return Error{ErrorCode::TableEmpty, {path}};
+    const auto columns = columnsOf(rows->front(), path);
+    if (!columns) return columns.error();
+    StopRows read(*columns);
+    for (std::size_t i = columns->areNamed ? 1 : 0; i < rows->size(); ++i)
+        if (const auto added = read.add((*rows)[i], path); !added) return added.error();
+    if (read.stops.empty()) return Error{ErrorCode::TableEmpty, {path}};
+    return read.stops;
 }
 
 Result<Done> printErrorRates(const StopPlan& plan)

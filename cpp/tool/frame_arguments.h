@@ -43,9 +43,10 @@ domain::Result<domain::StopPlan> planOf(
     const FrameLine& typed, const domain::Protocol& protocol, domain::SquareMetres areaOfAStop);
 
 // One count or one stop a row: a column "larvae", and "frames" where a stop has several. Without names the
-// columns are these two in this order. Empty rows are passed over.
+// columns are these two in this order. Rows with the same number in a column "stop" are one stop; a row
+// without one is a stop of its own. Empty rows are passed over.
 //
-// Errors  FileUnreadable; TableEmpty, TableNoColumn, TableRow
+// Errors  those of rowsOfFile; TableEmpty, TableNoColumn, TableRow (of a count, or {..., "stop"})
 domain::Result<std::vector<domain::FrameStop>> stopsIn(const std::string& path);
 
 // Prints how often the plan errs a third below, at, and half as much again above the threshold.

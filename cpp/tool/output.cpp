@@ -4,13 +4,15 @@
 #include <algorithm>
 #include <cstdio>
 
+#include "text/unbroken.h"
+
 namespace duskrow::tool {
 
 namespace {
 
 void write(std::FILE* to, const QString& line)
 {
-    const QByteArray bytes = line.toUtf8() + '\n';
+    const QByteArray bytes = text::withoutJoiners(line).toUtf8() + '\n';
     std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), to);
 }
 

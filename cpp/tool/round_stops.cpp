@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "tool/round_stops.h"
 
-#include <QFile>
 #include <QLocale>
 
 #include <algorithm>
 
 #include "domain/rules/typed_place.h"
-#include "formats/csv_reader.h"
 #include "text/due_text.h"
 #include "tool/arguments.h"
+#include "tool/csv_file.h"
 #include "tool/due_stops.h"
 
 namespace duskrow::tool {
@@ -19,24 +18,12 @@ using formats::CsvRow;
 
 namespace {
 
-constexpr qint64 largestTable = 10 * 1024 * 1024;
-
 struct Columns {
     std::size_t name = 0;
     std::size_t lat = 0;
     std::size_t lon = 0;
     std::optional<std::size_t> infested = {};
 };
-
-std::optional<std::size_t> columnOf(const CsvRow& header, std::initializer_list<const char*> names)
-{
-    for (std::size_t i = 0; i < header.cells.size(); ++i) {
-        const QString cell = QString::fromStdString(header.cells[i]).trimmed();
-        for (const char* name : names)
-            if (cell.compare(QLatin1String(name), Qt::CaseInsensitive) == 0) return i;
-    }
-    return std::nullopt;
-}
 
 Result<Columns> columnsOf(const CsvRow& header)
 {
@@ -49,25 +36,29 @@ Result<Columns> columnsOf(const CsvRow& header)
     return Columns{*name, *lat, *lon, columnOf(header, {"infested"})};
 }
 
-Result<bool> yesOrNo(const std::string& cell)
+std::optional<bool> yesOrNo(const std::string& cell)
 {
     const QString typed = QString::fromStdString(cell).trimmed().toLower();
     for (const char* yes : {"yes", "true", "1"})
         if (typed == QLatin1String(yes)) return true;
     for (const char* no : {"no", "false", "0", ""})
         if (typed == QLatin1String(no)) return false;
-    return Error{ErrorCode::UnknownCode, {"infested", cell}};
+    return std::nullopt;
 }
 
-Result<NamedStop> stopOf(const CsvRow& row, const Columns& columns)
+Result<NamedStop> stopOf(const CsvRow& row, const Columns& columns, const std::string& path)
 {
+    const std::string line = std::to_string(row.line);
     const std::size_t last =
         std::max({columns.name, columns.lat, columns.lon, columns.infested.value_or(std::size_t{0})});
-    if (row.cells.size() <= last) return Error{ErrorCode::TableUnreadable, {std::to_string(row.line)}};
-    const auto place = parsePlace(row.cells[columns.lat], row.cells[columns.lon]);
-    if (!place) return place.error();
-    const auto infested = yesOrNo(columns.infested ? row.cells[*columns.infested] : std::string());
-    if (!infested) return infested.error();
+    if (row.cells.size() <= last) return Error{ErrorCode::TableUnreadable, {line}};
+    const std::string& lat = row.cells[columns.lat];
+    const std::string& lon = row.cells[columns.lon];
+    const auto place = parsePlace(lat, lon);
+    if (!place) return Error{ErrorCode::TableRow, {path, line, lat + ", " + lon, "place"}};
+    const std::string typed = columns.infested ? row.cells[*columns.infested] : std::string();
+    const auto infested = yesOrNo(typed);
+    if (!infested) return Error{ErrorCode::TableRow, {path, line, typed, "infested"}};
     return NamedStop{QString::fromStdString(row.cells[columns.name]).simplified(), *place, *infested};
 }
 
@@ -105,16 +96,13 @@ Result<NamedStops> stopsOfStore(
 
 Result<NamedStops> stopsOfTable(const std::string& path)
 {
-    QFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::ReadOnly) || file.size() > largestTable)
-        return Error{ErrorCode::FileUnreadable, {path}};
-    const auto rows = formats::readCsv(file.readAll().toStdString());
+    const auto rows = rowsOfFile(path);
     if (!rows) return rows.error();
     const auto columns = columnsOf(rows->empty() ? CsvRow{} : rows->front());
     if (!columns) return columns.error();
     NamedStops found;
     for (std::size_t i = 1; i < rows->size(); ++i) {
-        auto stop = stopOf((*rows)[i], *columns);
+        auto stop = stopOf((*rows)[i], *columns, path);
         if (!stop) return stop.error();
         found.stops.push_back(std::move(*stop));
     }

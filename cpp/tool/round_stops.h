@@ -34,8 +34,8 @@ domain::Result<NamedStops> stopsOfStore(
 // A table with the columns name, lat and lon (also latitude, longitude), and infested (yes or no) if there is
 // one.
 //
-// Errors  FileUnreadable, TableUnreadable, ColumnMissing; those of parsePlace; UnknownCode {"infested",
-// value}
+// Errors  FileUnreadable, TableUnreadable, ColumnMissing; TableRow {path, row, what stands there, "place" or
+//         "infested"}
 domain::Result<NamedStops> stopsOfTable(const std::string& path);
 
 // "52.1579,-106.6702", as parsePlace reads its halves.

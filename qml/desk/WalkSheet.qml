@@ -11,6 +11,11 @@ ScreenFrame {
 
     required property string subject
     required property SheetViewModel model
+    property bool sendingFailed: false
+
+    function handOver(scheme: string): void {
+        root.sendingFailed = !Qt.openUrlExternally(root.model.address(scheme));
+    }
 
     title: root.model.title
     subtitle: root.model.programmeLine
@@ -80,7 +85,7 @@ ScreenFrame {
             Layout.preferredWidth: 1
             text: qsTr("E-mail")
             Layout.fillWidth: true
-            onClicked: Qt.openUrlExternally(root.model.address("mailto"))
+            onClicked: root.handOver("mailto")
         }
 
         PlainButton {
@@ -88,8 +93,16 @@ ScreenFrame {
             Layout.preferredWidth: 1
             text: qsTr("Message")
             Layout.fillWidth: true
-            onClicked: Qt.openUrlExternally(root.model.address("sms"))
+            onClicked: root.handOver("sms")
         }
+    }
+
+    NoticeBar {
+        objectName: "nobodyTakesIt"
+        visible: root.sendingFailed
+        kind: "caution"
+        text: qsTr("Nothing on this device takes it. Copy the text instead, and paste it where you write.")
+        Layout.fillWidth: true
     }
 
     Card {

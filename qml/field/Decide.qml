@@ -50,6 +50,19 @@ ScreenFrame {
         }
     }
 
+    NoticeBar {
+        objectName: "dryNote"
+        visible: text.length > 0 && (root.shown === "answer" || root.shown === "money")
+        kind: "question"
+        text: root.model.dryNote
+        action: qsTr("Lower it for a dry season")
+        Layout.fillWidth: true
+        onActed: {
+            root.shown = "money";
+            root.model.form.dry = true;
+        }
+    }
+
     DecideWhy {
         visible: root.shown === "answer"
         model: root.model
@@ -64,6 +77,7 @@ ScreenFrame {
     }
 
     DecideTiming {
+        id: timing
         visible: root.shown === "timing"
         model: root.model
         Layout.fillWidth: true
@@ -100,7 +114,7 @@ ScreenFrame {
             objectName: "keep"
             visible: root.model.isFound && !root.model.isKept
             text: qsTr("Keep this")
-            enabled: !root.model.busy
+            enabled: timing.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keep()
         },

@@ -96,6 +96,15 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
+    ToggleRow {
+        objectName: "drySeason"
+        text: qsTr("A very dry season")
+        detail: qsTr("A note. Whether it lowers your threshold is asked when you decide.")
+        checked: root.model.drySeason
+        Layout.fillWidth: true
+        onToggled: root.model.drySeason = checked
+    }
+
     pinned: [
         ActButton {
             objectName: "begin"

@@ -75,6 +75,7 @@ Rectangle {
 
             contentItem: Words {
                 text: alsoButton.text
+                Accessible.ignored: true
                 kind: "small"
                 color: Theme.actInk
                 verticalAlignment: Text.AlignVCenter

@@ -12,6 +12,16 @@ Item {
     property string chosen: ""
     property bool labelShown: true
 
+    // Room beside the words: the usual, or less where all chips then stand in one row.
+    readonly property real wordsTogether: {
+        let sum = 0;
+        for (let i = 0; i < root.labels.length; ++i)
+            sum += Math.max(measure.width(root.labels[i], Theme.typeBody) + 2, Theme.touch - 2 * Theme.gapTiny);
+        return sum;
+    }
+    readonly property real spare: (root.width - root.wordsTogether - (root.labels.length - 1) * flow.spacing) / (2 * root.labels.length)
+    readonly property real beside: root.spare < Theme.gapTiny ? Theme.padding : Math.min(Theme.padding, Math.floor(root.spare))
+
     signal picked(string key)
 
     implicitWidth: 200
@@ -60,7 +70,8 @@ Item {
                 }
 
                 objectName: "chip_" + chip.key
-                width: Math.min(root.width, chip.wordsWidth + 2 * Theme.padding + 2)
+                width: Math.min(root.width, Math.max(Theme.touch, chip.wordsWidth + 2 * root.beside + 2))
+                horizontalPadding: root.beside
                 height: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
                 text: chip.modelData
                 corner: Math.min(height / 2, Theme.radius + Theme.gapTiny)

@@ -16,7 +16,7 @@ FocusScope {
     // True where something in the content has Layout.fillHeight and shall take what the screen has to give.
     property bool fillsPage: false
     default property alias content: column.data
-    property alias pinned: pinnedColumn.data
+    property alias pinned: pinnedArea.content
     property alias headExtra: headColumn.data
     property alias spacing: column.spacing
     readonly property bool compact: root.height < 520 * Math.max(1, Theme.textScale * 0.8)
@@ -89,10 +89,18 @@ FocusScope {
         color: Theme.paper
     }
 
+    // The head lives in one of two places, each before what it stands above: so it is read aloud first.
+    Item {
+        id: standing
+        z: 1
+        anchors.left: parent.left
+        anchors.right: parent.right
+        height: head.height
+    }
+
     Item {
         id: head
-        z: 1
-        parent: root.compact ? flick.contentItem : root
+        parent: root.compact ? scrolling : standing
         x: (root.width - width) / 2
         width: root.columnWidth
         height: headColumn.implicitHeight + headColumn.y + Theme.gap
@@ -149,6 +157,13 @@ FocusScope {
         contentHeight: column.y + column.height + Theme.gap
         boundsBehavior: Flickable.StopAtBounds
 
+        Item {
+            id: scrolling
+            z: 1
+            width: parent.width
+            height: head.height
+        }
+
         ColumnLayout {
             id: column
             x: (root.width - width) / 2
@@ -159,30 +174,15 @@ FocusScope {
         }
     }
 
-    Rectangle {
+    PinnedArea {
         id: pinnedArea
         z: 1
         color: root.ground
+        columnWidth: root.columnWidth
+        isEdged: !flick.atYEnd
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom
-        height: pinnedColumn.implicitHeight > 0 ? pinnedColumn.implicitHeight + Theme.gap + Theme.padding : 0
-
-        Rectangle {
-            anchors.left: parent.left
-            anchors.right: parent.right
-            height: Theme.hairline
-            color: Theme.line
-            visible: !flick.atYEnd
-        }
-
-        ColumnLayout {
-            id: pinnedColumn
-            x: (root.width - width) / 2
-            y: Theme.gap
-            width: root.columnWidth
-            spacing: Theme.gapSmall
-        }
     }
 
     // What stands below this frame, as the row of places does.

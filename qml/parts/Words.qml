@@ -44,6 +44,11 @@ Text {
         }
     }
 
+    // Qt hands no plain text to a screen reader unless it is told to. Where something around them speaks for them,
+    // words are ignored there.
+    Accessible.role: Accessible.StaticText
+    Accessible.name: root.text
+
     color: root.kind === "soft" ? Theme.inkSoft : root.kind === "error" ? Theme.inkError : Theme.ink
     font.family: Theme.family
     font.pixelSize: root.size(root.kind)

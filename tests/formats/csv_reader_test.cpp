@@ -32,6 +32,10 @@ private Q_SLOTS:
             "a,b\n",
             "1[a][b]");
         row("a quote in the middle is a letter", "5\" nail,b\n", "1[5\" nail][b]");
+        row("semicolons, and commas in numbers", "\na;b\r\n52,1;\"2;3\"\r\n", "2[a][b] 3[52,1][2;3]");
+        row("semicolons among commas are letters", "a;b,c\n1;2,3\n", "1[a;b][c] 2[1;2][3]");
+        row("semicolons below a single name are letters", "a\n1;2\n", "1[a] 2[1;2]");
+        row("a comma in quotes parts nothing", "\"a,b\";c\n", "1[a,b][c]");
         row("nothing", "", "");
     }
 

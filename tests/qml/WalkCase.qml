@@ -90,6 +90,7 @@ TestCase {
             return "bertha-armyworm";
         case "frames":
         case "decide":
+        case "sheet":
             return ids.walk;
         case "correct":
             return "trap/" + ids.trap;

@@ -20,9 +20,9 @@
 namespace duskrow::tests {
 
 // One person's device with its store.
-class Device {
+class Person {
 public:
-    Device(std::string folder, const domain::Uuid& programme, std::set<domain::StreamId> founders = {})
+    Person(std::string folder, const domain::Uuid& programme, std::set<domain::StreamId> founders = {})
         : m_folder(std::move(folder)), m_programme(programme), m_founders(std::move(founders))
     {
         open();
@@ -91,7 +91,7 @@ private:
 // A programme with its coordinator, and people who join it.
 class ProgrammeScene {
 public:
-    ProgrammeScene() : m_coordinator(std::make_unique<Device>(at("coordinator"), programme))
+    ProgrammeScene() : m_coordinator(std::make_unique<Person>(at("coordinator"), programme))
     {
         m_coordinator->member = idOf(100);
         domain::Programme made;
@@ -104,7 +104,7 @@ public:
             domain::creation(memberOf(100, domain::Role::Coordinator), {}), domain::creation(season, {})});
     }
 
-    [[nodiscard]] Device& coordinator() const { return *m_coordinator; }
+    [[nodiscard]] Person& coordinator() const { return *m_coordinator; }
     [[nodiscard]] std::string at(const std::string& name) const
     {
         return m_folder.filePath(QString::fromStdString(name)).toStdString();
@@ -116,7 +116,7 @@ public:
     }
 
     // The coordinator invites; whoever is invited claims it as the first thing he does.
-    std::unique_ptr<Device> invite(std::uint32_t number, domain::Role role, const std::string& name)
+    std::unique_ptr<Person> invite(std::uint32_t number, domain::Role role, const std::string& name)
     {
         const auto key = sync::keyOfCode(sync::freshCode());
         if (!key) qFatal("no key of a code");
@@ -126,7 +126,7 @@ public:
         invitation.key = domain::formatHex(key->key);
         coordinator().keep({domain::creation(memberOf(number, role), {}), domain::creation(invitation, {})});
 
-        auto device = std::make_unique<Device>(at(name), programme, std::set{coordinator().store().stream()});
+        auto device = std::make_unique<Person>(at(name), programme, std::set{coordinator().store().stream()});
         device->member = idOf(number);
         domain::Device claim;
         const domain::StreamId stream = device->store().stream();
@@ -150,7 +150,7 @@ public:
     }
 
     // A site with a trap, made on a device.
-    void setUp(Device& device, std::uint32_t site, std::uint32_t trapNumber) const
+    void setUp(Person& device, std::uint32_t site, std::uint32_t trapNumber) const
     {
         domain::Site made;
         made.id = idOf(site);
@@ -169,7 +169,7 @@ public:
 
 private:
     QTemporaryDir m_folder{trialFolder()};
-    std::unique_ptr<Device> m_coordinator;
+    std::unique_ptr<Person> m_coordinator;
 };
 
 inline domain::Visit countAt(std::uint32_t number, std::uint32_t trap, std::int64_t moths)

@@ -25,7 +25,7 @@ public:
     HubHere()
     {
         founding = *sync::keyOfCode(sync::freshCode());
-        m_store = hub::openStore(m_place.where());
+        m_store = openStore(m_place.where());
         [[maybe_unused]] const auto added =
             m_store->addFounding({founding.key, "Invented district", m_now + std::chrono::hours(24), {}, {}});
         start(0);
@@ -58,13 +58,13 @@ private:
     std::unique_ptr<hub::HttpServer> m_server;
 };
 
-using Way = std::function<Result<sync::ExchangeReport>(Device&)>;
+using Way = std::function<domain::Result<sync::ExchangeReport>(Person&)>;
 
 // Exchanges until nothing new comes any more.
-void settle(const std::vector<Device*>& devices, const Way& way)
+void settle(const std::vector<Person*>& devices, const Way& way)
 {
     for (int round = 0; round < 4; ++round)
-        for (Device* device : devices) {
+        for (Person* device : devices) {
             const auto report = way(*device);
             if (!report) QFAIL(qPrintable(QString::number(static_cast<int>(report.error().code))));
             for (const Error& trouble : report->troubles)
@@ -79,12 +79,12 @@ class ExchangeTest : public QObject {
     Q_OBJECT
 
     // Two weeks apart on the same traps, then together by one way.
-    void story(ProgrammeScene& scene, const std::function<void(const std::vector<Device*>&)>& exchange)
+    void story(ProgrammeScene& scene, const std::function<void(const std::vector<Person*>&)>& exchange)
     {
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         const auto tom = scene.invite(2, Role::Grower, "tom");
         const auto ida = scene.invite(3, Role::Agronomist, "ida");
-        const std::vector<Device*> all{&ada, tom.get(), ida.get()};
+        const std::vector<Person*> all{&ada, tom.get(), ida.get()};
         exchange(all);
 
         scene.setUp(*tom, 20, 30);
@@ -110,7 +110,7 @@ class ExchangeTest : public QObject {
         ida->keep({creation(countAt(41, 30, 5), idOf(20))});
         exchange(all);
 
-        for (Device* device : all) {
+        for (Person* device : all) {
             QCOMPARE(device->visit(idOf(40))->pest, std::optional(Moths{14})); // the highest, until settled
             QCOMPARE(device->visit(idOf(40))->remark, std::string("seen from the road"));
             QCOMPARE(device->visit(idOf(41))->pest, std::optional(Moths{5}));
@@ -121,7 +121,7 @@ class ExchangeTest : public QObject {
         after.pest = Moths{13};
         ada.keep({correction(before, after, idOf(20))});
         exchange(all);
-        for (Device* device : all) {
+        for (Person* device : all) {
             QCOMPARE(device->visit(idOf(40))->pest, std::optional(Moths{13}));
             QVERIFY(store::openDifferences(*device->reader())->empty());
             QVERIFY(store::asideChanges(*device->reader())->empty());
@@ -135,8 +135,8 @@ private Q_SLOTS:
     void threePeopleThroughAFolder()
     {
         ProgrammeScene scene;
-        story(scene, [&](const std::vector<Device*>& all) {
-            settle(all, [&](Device& d) { return sync::exchangeByFolder(d.store(), scene.shared(), d.now); });
+        story(scene, [&](const std::vector<Person*>& all) {
+            settle(all, [&](Person& d) { return sync::exchangeByFolder(d.store(), scene.shared(), d.now); });
         });
         QCOMPARE(scene.coordinator().visit(idOf(41))->pest, std::optional(Moths{5}));
     }
@@ -145,11 +145,11 @@ private Q_SLOTS:
     {
         ProgrammeScene scene;
         const std::string stick = scene.at("stick.dusk");
-        story(scene, [&](const std::vector<Device*>& all) {
+        story(scene, [&](const std::vector<Person*>& all) {
             for (int round = 0; round < 3; ++round)
-                for (Device* from : all) {
+                for (Person* from : all) {
                     QVERIFY(sync::writeCarried(from->store(), stick, {}, from->now));
-                    for (Device* to : all) {
+                    for (Person* to : all) {
                         const auto read = sync::readCarried(to->store(), stick, to->now);
                         QVERIFY(read && read->troubles.empty() && read->keptAside == 0);
                     }
@@ -162,15 +162,15 @@ private Q_SLOTS:
         ProgrammeScene scene;
         const HubHere hub;
         QVERIFY(sync::foundAtHub(scene.coordinator().store(), hub.url(), hub.founding, "Invented district"));
-        story(scene, [&](const std::vector<Device*>& all) {
-            settle(all, [&](Device& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); });
+        story(scene, [&](const std::vector<Person*>& all) {
+            settle(all, [&](Person& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); });
         });
     }
 
     void whatWasHandedOverIsCounted()
     {
         ProgrammeScene scene;
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         scene.setUp(ada, 20, 30);
         const StreamId own = ada.store().stream();
         QCOMPARE(store::handedOver(*ada.reader(), own)->here, 5);
@@ -193,15 +193,15 @@ private Q_SLOTS:
     void aFolderAndAHubReachTheSamePeople()
     {
         ProgrammeScene scene;
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         const auto tom = scene.invite(2, Role::Grower, "tom"); // the folder only
         const auto ida = scene.invite(3, Role::Agronomist, "ida"); // the hub only
         const HubHere hub;
         QVERIFY(sync::foundAtHub(ada.store(), hub.url(), hub.founding, "Invented district"));
-        const auto byFolder = [&](Device& d) {
+        const auto byFolder = [&](Person& d) {
             return sync::exchangeByFolder(d.store(), scene.shared(), d.now);
         };
-        const auto byHub = [&](Device& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); };
+        const auto byHub = [&](Person& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); };
         settle({&ada, tom.get()}, byFolder);
         settle({&ada, ida.get()}, byHub);
         scene.setUp(*tom, 20, 30);
@@ -224,12 +224,12 @@ private Q_SLOTS:
     void aHubLeavesOutWhatIsNotTheReaders()
     {
         ProgrammeScene scene;
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         const auto tom = scene.invite(2, Role::Grower, "tom");
         const auto eva = scene.invite(4, Role::Grower, "eva");
         const HubHere hub;
         QVERIFY(sync::foundAtHub(ada.store(), hub.url(), hub.founding, "Invented district"));
-        const auto byHub = [&](Device& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); };
+        const auto byHub = [&](Person& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); };
         settle({&ada, tom.get(), eva.get()}, byHub);
         scene.setUp(*tom, 20, 30);
         tom->keep({creation(countAt(40, 30, 12), idOf(20))});
@@ -253,12 +253,12 @@ private Q_SLOTS:
     void aDeviceThatNobodyInvitedIsKeptOut()
     {
         ProgrammeScene scene;
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         const HubHere hub;
         QVERIFY(sync::foundAtHub(ada.store(), hub.url(), hub.founding, "Invented district"));
         QVERIFY(sync::exchangeByHub(ada.store(), hub.url(), ada.now));
         QVERIFY(sync::exchangeByFolder(ada.store(), scene.shared(), ada.now));
-        Device stranger(scene.at("stranger"), scene.programme, {ada.store().stream()});
+        Person stranger(scene.at("stranger"), scene.programme, {ada.store().stream()});
         stranger.member = idOf(66);
         scene.setUp(stranger, 21, 31);
         const auto refused = sync::exchangeByHub(stranger.store(), hub.url(), stranger.now);
@@ -286,7 +286,7 @@ private Q_SLOTS:
     void aHubThatIsNotThereLosesNothing()
     {
         ProgrammeScene scene;
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         const auto report =
             sync::exchangeByHub(ada.store(), QUrl(QStringLiteral("http://127.0.0.1:9")), ada.now);
         QVERIFY(!report);
@@ -300,9 +300,9 @@ private Q_SLOTS:
     void aRestoredPhoneUsesNoNumberTwice()
     {
         ProgrammeScene scene;
-        Device& ada = scene.coordinator();
+        Person& ada = scene.coordinator();
         const auto tom = scene.invite(2, Role::Grower, "tom");
-        const auto byFolder = [&](Device& d) {
+        const auto byFolder = [&](Person& d) {
             return sync::exchangeByFolder(d.store(), scene.shared(), d.now);
         };
         settle({&ada, tom.get()}, byFolder);

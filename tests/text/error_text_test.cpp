@@ -72,6 +72,9 @@ private Q_SLOTS:
         row("typed text is not read as a place for another argument", ErrorCode::UnknownCode,
             {QStringLiteral("role"), QStringLiteral("%1 %2")},
             "The role cannot be “%1 %2”. Choose one of the values offered.");
+        row("what may be chosen is named where it is known", ErrorCode::UnknownCode,
+            {QStringLiteral("price_unit"), QStringLiteral("CAD/kg"), QStringLiteral("CAD/bu, CAD/t")},
+            "The unit of the price cannot be “CAD/kg”. Choose one of: CAD/bu, CAD/t.");
         row("a missing argument shows as unknown", ErrorCode::StoreBusy, {},
             "Another program has the store ? open. Close it there, then try again.");
     }

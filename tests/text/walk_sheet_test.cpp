@@ -234,6 +234,24 @@ private Q_SLOTS:
                 qPrintable(QString::fromUtf8(wanted) + u'\n' + said));
     }
 
+    void aDrySeasonThatWasNotedIsSaid()
+    {
+        QVERIFY(!text::asText(sheetOf({})).contains(QStringLiteral("Season:")));
+        m_walk.drySeason = true;
+        QVERIFY(text::asText(sheetOf({})).contains(QStringLiteral("Season: very dry, noted on the walk\n")));
+        m_walk.drySeason = false;
+        QVERIFY(!text::asText(sheetOf({})).contains(QStringLiteral("Season:")));
+    }
+
+    // The screen keeps its units whole by a mark that a message has no use for.
+    void aMessageIsPlain()
+    {
+        const auto joiner = QChar(0x2060);
+        QVERIFY(saidIn(sheetOf({}), SheetPart::Threshold).contains(joiner));
+        QVERIFY(saidIn(sheetOf({}), SheetPart::Density).contains(joiner));
+        QVERIFY(!text::asText(sheetOf({})).contains(joiner));
+    }
+
     void noPlaceAtAllIsSaid()
     {
         for (Frame& frame : m_frames) frame.latE7.reset();

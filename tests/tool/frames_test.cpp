@@ -1,23 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include <QFile>
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
-#include <QTemporaryDir>
-#include <QTest>
 
 #include <cmath>
 
+#include "tool/tool_program.h"
+
+using duskrow::tests::Ran;
+
 namespace {
-
-struct Ran {
-    int exit = -1;
-    QString out;
-    QString err;
-
-    [[nodiscard]] QJsonObject json() const { return QJsonDocument::fromJson(out.toUtf8()).object(); }
-};
 
 bool isNear(const QJsonValue& value, double expected, double most)
 {
@@ -27,36 +17,8 @@ bool isNear(const QJsonValue& value, double expected, double most)
 } // namespace
 
 // Runs the real program on the frames of a scouting walk.
-class FramesTest : public QObject {
+class FramesTest : public QObject, private duskrow::tests::ToolProgram {
     Q_OBJECT
-
-private:
-    QTemporaryDir m_folder;
-
-    // @name is a file of the test's own folder.
-    Ran run(const QString& line) const
-    {
-        QStringList args = QProcess::splitCommand(line);
-        for (QString& arg : args)
-            if (arg.startsWith(u'@')) arg = m_folder.filePath(arg.mid(1));
-        QProcess process;
-        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-        environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
-        process.setProcessEnvironment(environment);
-        process.start(QStringLiteral(DUSKROW_TOOL), args);
-        if (!process.waitForFinished(60'000) || process.exitStatus() != QProcess::NormalExit) return {};
-        return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
-            QString::fromUtf8(process.readAllStandardError())};
-    }
-
-    Ran run(const char* line) const { return run(QString::fromUtf8(line)); }
-
-    void writeFile(const char* name, const QByteArray& bytes) const
-    {
-        QFile file(m_folder.filePath(QString::fromUtf8(name)));
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        file.write(bytes);
-    }
 
 private Q_SLOTS:
     void initTestCase()
@@ -66,6 +28,15 @@ private Q_SLOTS:
             "\xef\xbb\xbf"
             "place,Larvae\r\nnorth,4\r\n\"the, slough\",9\r\n");
         writeFile("stops.csv", "larvae,frames\n4,1\n9,2\n\n2,1\n15,2\n0,1\n7,\n");
+        writeFile("frames_of_stops.csv",
+            "frame,stop,larvae\n1,1,4\n2,2,5\n3,2,4\n4,3,2\n5,4,15\n6,4,0\n7,5,0\n8,,7\n");
+        writeFile("torn_stops.csv", "larvae,stop,frames\n5,2,1\n4,1,\n15,4,2\n2,3,\n4,2,\n0,5,\n7,6,\n");
+        writeFile("named_stop.csv", "larvae,stop\n4,1\n9,gate\n");
+        writeFile("stop_of_nothing.csv", "larvae,stop\n4,0\n");
+        writeFile("semicolons.csv", "place;larvae;m\r\nnorth;4;0,5\r\nsouth;9;\r\n;;\r\n");
+        writeFile("numbered.csv", ",larvae\n0,4\n1,9\n");
+        writeFile("semicolon_row.csv", "4;9;2;15\n");
+        writeFile("quote.csv", "larvae\n4\n\"9\n");
         writeFile("empty.csv", "");
         writeFile("head.csv", "larvae,frames\n\n");
         writeFile("letters.csv", "larvae\n4\n\nmany\n");
@@ -157,6 +128,16 @@ private Q_SLOTS:
         QCOMPARE(stops[QStringLiteral("mean_per_m2")].toDouble(), 18.5);
         const QJsonObject named = run("frames --json --csv @named.csv").json();
         QCOMPARE(named[QStringLiteral("larvae")].toInt(), 13);
+        QCOMPARE(run("frames --json --csv @semicolons.csv").out, run("frames --json 4 9").out);
+        QCOMPARE(run("frames --json --csv @numbered.csv").out, run("frames --json 4 9").out);
+    }
+
+    // The same walk told by frames, each with the number of its stop, in any order.
+    void framesOfOneStopAreOneUnit()
+    {
+        const QString stops = run("frames --json --csv @stops.csv --threshold 20").out;
+        QCOMPARE(run("frames --json --csv @frames_of_stops.csv --threshold 20").out, stops);
+        QCOMPARE(run("frames --json --csv @torn_stops.csv --threshold 20").out, stops);
     }
 
     void theWalkInSentences()
@@ -248,7 +229,13 @@ private Q_SLOTS:
         row("half a larva in a row", "frames --csv @half.csv", "In row 2 of ");
         row("no larvae in a row", "frames --csv @gap.csv", "“,2” is not a count");
         row("a stop without a frame", "frames --csv @noframe.csv", "In row 2 of ");
+        row("a stop with a name", "frames --csv @named_stop.csv",
+            "“gate” is not the number of a stop. Number the stops from 1.");
+        row("a stop before the first", "frames --csv @stop_of_nothing.csv", "In row 2 of ");
         row("all counts in one row", "frames --csv @row.csv", "In row 1 of ");
+        row("all counts in one row, with semicolons", "frames --csv @semicolon_row.csv",
+            "“4,9,2,15” is not a count. Write one whole number in each row");
+        row("an open quote", "frames --csv @quote.csv", "Line 3 of the table cannot be read");
         row("a file of other things", "frames --csv @moths.csv", "has no column “larvae”");
         row("an unknown pest", "frames --pest purple-moth 4 9", "no protocol for “purple-moth”");
         row("plan: no threshold", "plan-frames", "See duskrow-tool plan-frames --help.");

@@ -1,24 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include <QDir>
-#include <QFile>
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
-#include <QTemporaryDir>
-#include <QTest>
 
 #include <SQLiteCpp/Database.h>
 
 #include "store/store.h"
+#include "tool/tool_program.h"
+
+using duskrow::tests::Ran;
 
 namespace {
-
-struct Ran {
-    int exit = -1;
-    QString out;
-    QString err;
-};
 
 // Every refusal is one line that ends like a sentence, and nothing else is printed.
 bool isRefusal(const Ran& ran)
@@ -30,44 +21,8 @@ bool isRefusal(const Ran& ran)
 } // namespace
 
 // Runs the real program, as a person would.
-class ProgramTest : public QObject {
+class ProgramTest : public QObject, private duskrow::tests::ToolProgram {
     Q_OBJECT
-
-private:
-    QTemporaryDir m_folder;
-
-    QString path(const QString& name) const { return m_folder.filePath(name); }
-
-    Ran run(QStringList args) const
-    {
-        for (QString& arg : args)
-            if (arg.startsWith(u'@')) arg = path(arg.mid(1));
-        QProcess process;
-        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-        environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
-        environment.insert(QStringLiteral("HOME"), m_folder.path());
-        environment.insert(QStringLiteral("XDG_DATA_HOME"), path(QStringLiteral("data")));
-        process.setProcessEnvironment(environment);
-        process.start(QStringLiteral(DUSKROW_TOOL), args);
-        if (!process.waitForFinished(60'000) || process.exitStatus() != QProcess::NormalExit) return {};
-        return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
-            QString::fromUtf8(process.readAllStandardError())};
-    }
-
-    Ran run(const char* line) const { return run(QProcess::splitCommand(QString::fromUtf8(line))); }
-
-    QByteArray bytesOf(const QString& name) const
-    {
-        QFile file(path(name));
-        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-    }
-
-    void writeFile(const char* name, const QByteArray& bytes) const
-    {
-        QFile file(path(QString::fromUtf8(name)));
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        file.write(bytes);
-    }
 
 private Q_SLOTS:
     void initTestCase()
@@ -80,7 +35,7 @@ private Q_SLOTS:
         writeFile("text",
             "This is a letter, not a store. It is long enough to have a header's length, though."
             " And it goes on for a while.");
-        QDir(m_folder.path()).mkpath(QStringLiteral("broken"));
+        QDir(path({})).mkpath(QStringLiteral("broken"));
         writeFile("broken/bertha-armyworm.json", "{\n  \"id\": \"bertha-armyworm\",\n");
     }
 

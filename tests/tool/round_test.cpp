@@ -1,72 +1,28 @@
 // SPDX-License-Identifier: MIT
-#include <QFile>
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
-#include <QTemporaryDir>
-#include <QTest>
 #include <QXmlStreamReader>
 
 #include <cmath>
 
+#include "tool/tool_program.h"
+
+using duskrow::tests::Ran;
+
 namespace {
 
-struct Ran {
-    int exit = -1;
-    QString out;
-    QString err;
-
-    [[nodiscard]] QJsonObject json() const { return QJsonDocument::fromJson(out.toUtf8()).object(); }
-    [[nodiscard]] QStringList names() const
-    {
-        QStringList names;
-        for (const auto& stop : json()[QStringLiteral("stops")].toArray())
-            names << stop.toObject()[QStringLiteral("name")].toString();
-        return names;
-    }
-};
+QStringList namesOf(const Ran& ran)
+{
+    QStringList names;
+    for (const auto& stop : ran.json()[QStringLiteral("stops")].toArray())
+        names << stop.toObject()[QStringLiteral("name")].toString();
+    return names;
+}
 
 } // namespace
 
 // Runs the real program, as a person would.
-class RoundCommandTest : public QObject {
+class RoundCommandTest : public QObject, private duskrow::tests::ToolProgram {
     Q_OBJECT
-
-private:
-    QTemporaryDir m_folder;
-
-    // @name is a file of the test's own folder.
-    Ran run(const QString& line) const
-    {
-        QStringList args = QProcess::splitCommand(line);
-        for (QString& arg : args)
-            if (arg.startsWith(u'@')) arg = m_folder.filePath(arg.mid(1));
-        QProcess process;
-        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-        environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
-        environment.insert(QStringLiteral("HOME"), m_folder.path());
-        environment.insert(QStringLiteral("XDG_DATA_HOME"), m_folder.filePath(QStringLiteral("data")));
-        process.setProcessEnvironment(environment);
-        process.start(QStringLiteral(DUSKROW_TOOL), args);
-        if (!process.waitForFinished(60'000) || process.exitStatus() != QProcess::NormalExit) return {};
-        return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
-            QString::fromUtf8(process.readAllStandardError())};
-    }
-    Ran run(const char* line) const { return run(QString::fromUtf8(line)); }
-
-    void writeFile(const char* name, const QByteArray& bytes) const
-    {
-        QFile file(m_folder.filePath(QString::fromUtf8(name)));
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        file.write(bytes);
-    }
-
-    QByteArray bytesOf(const char* name) const
-    {
-        QFile file(m_folder.filePath(QString::fromUtf8(name)));
-        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-    }
 
 private Q_SLOTS:
     void initTestCase()
@@ -81,7 +37,9 @@ private Q_SLOTS:
             "Name,crop,Longitude,Latitude,Infested\r\nNear,canola,-106.59,52.1,yes\r\nÉtang,canola,-106.5,52."
             "1,no\r\n"
             "ᓀᐦᐃᔭᐍᐏᐣ,canola,-106.4,52.1,\r\n");
+        writeFile("semicolons.csv", "name;lat;lon\nfar;52,1;-106,4\nnear;52,1;-106,5\n");
         writeFile("nowhere.csv", "name,lat,lon\nA,fifty,-106\n");
+        writeFile("far.csv", "name,lat,lon\nA,52,-106\n\nB,95,-106\n");
         writeFile("no_lat.csv", "name,lon\nA,-106\n");
         writeFile("short.csv", "name,lat,lon\nA,52\n");
         writeFile("open.csv", "name,lat,lon\n\"A,52,-106\n");
@@ -97,7 +55,7 @@ private Q_SLOTS:
         QCOMPARE(ran.exit, 0);
         const QStringList expected{
             QStringLiteral("first"), QStringLiteral("second, \"by the elevator\""), QStringLiteral("third")};
-        QCOMPARE(ran.names(), expected);
+        QCOMPARE(namesOf(ran), expected);
         const QJsonObject json = ran.json();
         QCOMPARE(json[QStringLiteral("kind")].toString(), QStringLiteral("order_suggestion"));
         QVERIFY(json[QStringLiteral("is_shortest")].toBool());
@@ -114,13 +72,20 @@ private Q_SLOTS:
             QStringLiteral("geo:52.1,-106.55"));
     }
 
+    void aTableOfASpreadsheetWithDecimalCommas()
+    {
+        const Ran ran = run("round --csv @semicolons.csv --from 52,1,-106,6 --json");
+        QCOMPARE(ran.exit, 0);
+        QCOMPARE(namesOf(ran), (QStringList{QStringLiteral("near"), QStringLiteral("far")}));
+    }
+
     void infestedFieldsComeLastUnlessToldOtherwise()
     {
         const Ran last = run("round --csv @infested.csv --from 52.1,-106.6 --json");
         QCOMPARE(last.exit, 0);
-        QCOMPARE(last.names().last(), QStringLiteral("Near"));
+        QCOMPARE(namesOf(last).last(), QStringLiteral("Near"));
         const Ran any = run("round --csv @infested.csv --from 52.1,-106.6 --infested any --json");
-        QCOMPARE(any.names().first(), QStringLiteral("Near"));
+        QCOMPARE(namesOf(any).first(), QStringLiteral("Near"));
         const Ran plain = run("round --csv @infested.csv --from 52.1,-106.6");
         QVERIFY(plain.out.contains(QStringLiteral("Clean boots and wheels")));
         QVERIFY(plain.out.contains(QString::fromUtf8("ᓀᐦᐃᔭᐍᐏᐣ")));
@@ -151,15 +116,15 @@ private Q_SLOTS:
         QVERIFY(plain.out.contains(QStringLiteral("count due, 8 nights")));
         QVERIFY(plain.out.contains(QStringLiteral("Alone in the heat: tell someone where you are.")));
         const Ran json = run("round @demo --from 52.1,-106.6 --on 2026-07-14 --json");
-        QVERIFY(json.names().size() >= 3);
-        for (const QString& name : json.names()) QVERIFY2(due.out.contains(name), qPrintable(name));
+        QVERIFY(namesOf(json).size() >= 3);
+        for (const QString& name : namesOf(json)) QVERIFY2(due.out.contains(name), qPrintable(name));
     }
 
     void theOrderGoesToAReceiver()
     {
         const Ran ran = run("round --csv @infested.csv --from 52.1,-106.6 --gpx @round.gpx --json");
         QCOMPARE(ran.exit, 0);
-        QXmlStreamReader reader(bytesOf("round.gpx"));
+        QXmlStreamReader reader(bytesOf(QStringLiteral("round.gpx")));
         QStringList route;
         bool isInRoute = false;
         while (!reader.atEnd()) {
@@ -168,10 +133,10 @@ private Q_SLOTS:
             if (isInRoute && reader.name() == QStringLiteral("name")) route << reader.readElementText();
         }
         QVERIFY2(!reader.hasError(), qPrintable(reader.errorString()));
-        QCOMPARE(route, ran.names());
+        QCOMPARE(route, namesOf(ran));
         const Ran again = run("round --csv @infested.csv --from 52.1,-106.6 --gpx @text");
         QCOMPARE(again.exit, 2);
-        QCOMPARE(bytesOf("text"), QByteArray("mine"));
+        QCOMPARE(bytesOf(QStringLiteral("text")), QByteArray("mine"));
     }
 
     void nothingToDoIsSaid()
@@ -195,7 +160,8 @@ private Q_SLOTS:
         row("half a place", "--csv @road.csv --from 52.1", "“52.1” is not a place");
         row("letters for a place", "--csv @road.csv --from here,there", "“here” is not a place");
         row("a place off the globe", "--csv @road.csv --from 95,10", "The latitude must be from -90 to 90");
-        row("an unknown metric", "--csv @road.csv --from 52.1,-106.6 --metric crow", "cannot be “crow”");
+        row("an unknown metric", "--csv @road.csv --from 52.1,-106.6 --metric crow",
+            "cannot be “crow”. Choose one of: straight, grid.");
         row("an unknown rule for infested fields", "--csv @road.csv --from 52.1,-106.6 --infested first",
             "cannot be “first”");
         row("no such table", "--csv @gone.csv --from 52.1,-106.6", "cannot be read");
@@ -203,10 +169,14 @@ private Q_SLOTS:
         row("not a store", "@text --from 52.1,-106.6", "is not a Duskrow store");
         row("a table without latitudes", "--csv @no_lat.csv --from 52.1,-106.6", "no column “lat”");
         row("an empty table", "--csv @empty.csv --from 52.1,-106.6", "no column “name”");
-        row("letters in a table", "--csv @nowhere.csv --from 52.1,-106.6", "“fifty” is not a place");
+        row("letters in a table", "--csv @nowhere.csv --from 52.1,-106.6", "In row 2 of ");
+        row("which letters", "--csv @nowhere.csv --from 52.1,-106.6", "“fifty, -106” is not a place. Write");
+        row("off the globe in a table", "--csv @far.csv --from 52.1,-106.6", "“95, -106” is not a place");
+        row("and where it stands", "--csv @far.csv --from 52.1,-106.6", "In row 4 of ");
         row("a row cut short", "--csv @short.csv --from 52.1,-106.6", "Line 2 of the table cannot be read");
         row("an open quote", "--csv @open.csv --from 52.1,-106.6", "Line 2 of the table cannot be read");
-        row("perhaps infested", "--csv @maybe.csv --from 52.1,-106.6", "cannot be “perhaps”");
+        row("perhaps infested", "--csv @maybe.csv --from 52.1,-106.6",
+            "“perhaps” does not say whether the field is infested. Write yes or no.");
         row("a bad day", "@demo --from 52.1,-106.6 --on today", "is not a day of the calendar");
         row("a folder that is not there", "--csv @road.csv --from 52.1,-106.6 --gpx @gone/round.gpx",
             "cannot be written");

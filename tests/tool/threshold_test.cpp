@@ -1,37 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
-#include <QTest>
 
 #include <cmath>
 
 #include "golden_csv.h"
+#include "tool/tool_program.h"
 
+using duskrow::tests::Ran;
 using duskrow::tests::readGolden;
 
 namespace {
-
-struct Ran {
-    int exit = -1;
-    QString out;
-    QString err;
-
-    [[nodiscard]] QJsonObject json() const { return QJsonDocument::fromJson(out.toUtf8()).object(); }
-};
-
-Ran run(const QString& line)
-{
-    QProcess process;
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
-    process.setProcessEnvironment(environment);
-    process.start(QStringLiteral(DUSKROW_TOOL), QProcess::splitCommand(QStringLiteral("threshold ") + line));
-    if (!process.waitForFinished(60'000) || process.exitStatus() != QProcess::NormalExit) return {};
-    return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
-        QString::fromUtf8(process.readAllStandardError())};
-}
 
 QString imperial(const QString& cost, const QString& price)
 {
@@ -46,8 +24,14 @@ bool isNear(const QJsonValue& value, double expected)
 } // namespace
 
 // Runs the real program, as a person would.
-class ThresholdCommandTest : public QObject {
+class ThresholdCommandTest : public QObject, private duskrow::tests::ToolProgram {
     Q_OBJECT
+
+private:
+    [[nodiscard]] Ran run(const QString& line) const
+    {
+        return ToolProgram::run(QStringLiteral("threshold ") + line);
+    }
 
 private Q_SLOTS:
     void theNumbersForOtherPrograms()
@@ -154,7 +138,7 @@ private Q_SLOTS:
         money("a power of ten", "1e1", "10", "“1e1” is not a number");
         money("thousands or thousandths", "12", "1,250", "“1,250” is not a number");
         row("an unknown unit", "--cost 12 --cost-unit EUR/ac --price 10 --price-unit CAD/bu",
-            "The unit of the cost cannot be “EUR/ac”");
+            "The unit of the cost cannot be “EUR/ac”. Choose one of: CAD/ac, CAD/ha, USD/ac, USD/ha.");
         row("two currencies", "--cost 12 --cost-unit CAD/ac --price 10 --price-unit USD/bu",
             "The cost is in CAD/ac but the price is in USD/bu");
         row("no cost at all", "--cost-unit CAD/ac --price 10 --price-unit CAD/bu",

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "app/paint/picture_painter.h"
+#include "text/unbroken.h"
 
 namespace duskrow::app {
 
@@ -69,9 +70,10 @@ QFont SheetPen::font(const PenStyle& style) const
     return font;
 }
 
-double SheetPen::words(const QString& text, const QPointF& at, double width, const PenStyle& style) const
+double SheetPen::words(const QString& written, const QPointF& at, double width, const PenStyle& style) const
 {
-    if (text.isEmpty()) return 0;
+    if (written.isEmpty()) return 0;
+    const QString text = text::withoutJoiners(written);
     QFont used = font(style);
     keepReadable(used, text);
     QTextLayout layout(text, used, &m_device);

@@ -68,12 +68,12 @@ Result<Done> readWalks(Making& making)
         if (!isFinished && !field.open && walk.day && making.today() - *walk.day <= longestWalk)
             field.open = &walk;
     }
-    for (auto& [site, field] : making.fields) {
-        if (!field.finished) continue;
-        const auto decisions = store::decisionsOf(making.reader, field.finished->id);
-        if (!decisions) return decisions.error();
-        field.isInfested = !decisions->empty() && decisions->back().verdict == "above";
-    }
+    const auto decisions = store::decisionsOfSeason(making.reader, making.ask.day.season);
+    if (!decisions) return decisions.error();
+    std::map<Uuid, std::string> verdicts; // of the latest decision, which comes last
+    for (const Decision& decision : *decisions) verdicts[decision.walk] = decision.verdict;
+    for (auto& [site, field] : making.fields)
+        field.isInfested = field.finished && verdicts[field.finished->id] == "above";
     return Done{};
 }
 

@@ -216,6 +216,12 @@ QString DecisionViewModel::dryLine() const
     return isFound() ? written(m_book.rule()->drySeasonDivisor.note.in(Session::language())) : QString();
 }
 
+QString DecisionViewModel::dryNote() const
+{
+    if (!m_book.walk().drySeason.value_or(false) || !decisionNow().dryDivisor.empty()) return {};
+    return tr("You noted a very dry season on the walk. Your threshold is that of a usual one.");
+}
+
 QString DecisionViewModel::timing() const
 {
     return m_result ? text::name(m_result->timing.timing) : QString();

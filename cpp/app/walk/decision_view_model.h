@@ -32,6 +32,8 @@ class DecisionViewModel : public ViewModel {
     Q_PROPERTY(QStringList notes READ notes NOTIFY changed FINAL) // why the threshold stands on thin ground
     Q_PROPERTY(QStringList evidence READ evidence CONSTANT FINAL) // where its number comes from
     Q_PROPERTY(QString dryLine READ dryLine CONSTANT FINAL) // why a dry season lowers it
+    Q_PROPERTY(
+        QString dryNote READ dryNote NOTIFY changed FINAL) // the walk was noted as dry, and it is not used
     Q_PROPERTY(QString timing READ timing NOTIFY changed FINAL) // "Too early"
     Q_PROPERTY(QStringList timingReasons READ timingReasons NOTIFY changed FINAL)
     Q_PROPERTY(QStringList sources READ sources CONSTANT FINAL)
@@ -67,6 +69,7 @@ public:
     [[nodiscard]] QStringList notes() const;
     [[nodiscard]] QStringList evidence() const;
     [[nodiscard]] QString dryLine() const;
+    [[nodiscard]] QString dryNote() const;
     [[nodiscard]] QString timing() const;
     [[nodiscard]] QStringList timingReasons() const;
     [[nodiscard]] QStringList sources() const;

@@ -255,7 +255,9 @@ QString FrameViewModel::frameLine() const
 {
     if (!isFound() || !m_book.walk().frameCm2) return {};
     const double area = static_cast<double>(*m_book.walk().frameCm2) / 10'000.0;
-    return tr("%1 m², searched to the ground").arg(QLocale().toString(area, 'g', 3));
+    const QString line = tr("%1 m², searched to the ground").arg(QLocale().toString(area, 'g', 3));
+    //: the frame, then a note of the walk
+    return m_book.walk().drySeason.value_or(false) ? tr("%1 · dry season").arg(line) : line;
 }
 
 QString FrameViewModel::placeLine() const

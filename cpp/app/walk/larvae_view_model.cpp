@@ -35,19 +35,19 @@ Result<std::vector<FoundWalk>> findWalks(store::Reader& reader, const Uuid& seas
     if (!walks) return walks.error();
     const auto frames = store::framesOfSeason(reader, season);
     if (!frames) return frames.error();
+    const auto decisions = store::decisionsOfSeason(reader, season);
+    if (!decisions) return decisions.error();
     const auto sites = store::sitesOf(reader, season);
     if (!sites) return sites.error();
     std::map<Uuid, QString> names;
     for (const Site& site : *sites) names[site.id] = QString::fromStdString(site.name);
     std::map<Uuid, std::vector<Frame>> byWalk;
     for (const Frame& frame : *frames) byWalk[frame.walk].push_back(frame);
+    std::map<Uuid, QString> verdicts; // of the latest decision, which comes last
+    for (const Decision& decision : *decisions) verdicts[decision.walk] = verdictWords(decision.verdict);
     std::vector<FoundWalk> found;
-    for (const Walk& walk : *walks) {
-        const auto decisions = store::decisionsOf(reader, walk.id);
-        if (!decisions) return decisions.error();
-        found.push_back({walk, names[walk.site], byWalk[walk.id],
-            decisions->empty() ? QString() : verdictWords(decisions->back().verdict)});
-    }
+    for (const Walk& walk : *walks)
+        found.push_back({walk, names[walk.site], byWalk[walk.id], verdicts[walk.id]});
     return found;
 }
 

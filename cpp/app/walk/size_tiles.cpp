@@ -13,12 +13,13 @@ namespace {
 
 enum Role { Name = Qt::UserRole, Span, LowMm, HighMm, Count };
 
+// A number stays with its unit where a narrow tile breaks the line.
 QString spanWords(const SizeClass& size)
 {
     const auto from = size.from.value();
-    if (!size.below) return SizeTiles::tr("over %1 mm").arg(from - 1);
-    if (from == 0) return SizeTiles::tr("under %1 mm").arg(size.below->value());
-    return SizeTiles::tr("%1 to %2 mm").arg(from).arg(size.below->value() - 1);
+    if (!size.below) return SizeTiles::tr("over %1\u00A0mm").arg(from - 1);
+    if (from == 0) return SizeTiles::tr("under %1\u00A0mm").arg(size.below->value());
+    return SizeTiles::tr("%1 to %2\u00A0mm").arg(from).arg(size.below->value() - 1);
 }
 
 } // namespace

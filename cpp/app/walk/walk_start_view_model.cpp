@@ -95,7 +95,7 @@ QStringList WalkStartViewModel::siteNames() const
     QStringList names;
     for (const Site* site : fitting())
         if (static_cast<std::size_t>(names.size()) < mostSites) names << written(site->name);
-    return names << tr("another field");
+    return names << tr("Another field");
 }
 
 QString WalkStartViewModel::moreSites() const
@@ -212,6 +212,7 @@ void WalkStartViewModel::begin()
     walk.atMs = toMs(now.at);
     walk.offsetMin = static_cast<int>(now.offset.count());
     if (!m_stage.isEmpty()) walk.stageBbch = m_stage.toInt();
+    if (m_drySeason) walk.drySeason = true;
     walk.frameCm2 = std::llround(frameAreaOf(*m_protocol).value() * 10'000);
     edits.push_back(creation(walk, site.id));
     m_busy = true;

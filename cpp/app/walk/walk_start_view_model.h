@@ -17,6 +17,7 @@ class WalkStartViewModel : public ViewModel {
     Q_PROPERTY(QString name MEMBER m_name NOTIFY edited FINAL) // of a field not listed
     Q_PROPERTY(QString search MEMBER m_search NOTIFY edited FINAL)
     Q_PROPERTY(QString stage MEMBER m_stage NOTIFY edited FINAL) // its code; empty until said
+    Q_PROPERTY(bool drySeason MEMBER m_drySeason NOTIFY edited FINAL) // a note, for the decision to ask about
     Q_PROPERTY(bool hasSites READ hasSites CONSTANT FINAL)
     Q_PROPERTY(QStringList siteKeys READ siteKeys NOTIFY edited FINAL) // the first few that fit the search
     Q_PROPERTY(QStringList siteNames READ siteNames NOTIFY edited FINAL)
@@ -70,6 +71,7 @@ private:
     QString m_name;
     QString m_search;
     QString m_stage;
+    bool m_drySeason = false;
     bool m_busy = false;
 };
 

@@ -149,7 +149,11 @@ Folded fold(std::span<const Change> changes, const FoldContext& context)
     Folded folded;
     folded.kind = ordered.front()->kind;
     folded.record = ordered.front()->record;
-    if (context.roster && !context.roster->isAlone()) keepAside(folded, ordered, *context.roster);
+    const auto isFree = [&](const Change* change) {
+        return context.roster->countsAlways(change->ref.stream);
+    };
+    if (context.roster && !std::all_of(ordered.begin(), ordered.end(), isFree))
+        keepAside(folded, ordered, *context.roster);
     if (context.ruling) setProposalsApart(folded, ordered, context);
     folded.isThere = !ordered.empty();
     if (!folded.isThere) return folded;

@@ -30,6 +30,7 @@ const RecordKind& kindOf<Walk>()
             table::text("observer", &Walk::observer, Label),
             table::integer("stage_bbch", &Walk::stageBbch, "BBCH", 0, 99),
             table::integer("frame_cm2", &Walk::frameCm2, "cm2", 100, 100'000),
+            table::flag("dry_season", &Walk::drySeason, Measured),
             table::flag("finished", &Walk::finished, Label),
             table::text("remark", &Walk::remark, Remark, longText),
         }};

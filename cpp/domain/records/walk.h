@@ -19,6 +19,7 @@ struct Walk : Record {
     std::string observer; // who walked, when it is not the author of the change
     std::optional<int> stageBbch; // crop stage, BBCH scale of the crop
     std::optional<std::int64_t> frameCm2; // area of the frame
+    std::optional<bool> drySeason; // noted while walking; by itself it moves no threshold
     std::optional<bool> finished;
     std::string remark;
 };

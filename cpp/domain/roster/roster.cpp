@@ -28,6 +28,12 @@ bool Roster::isEnrolled(const StreamId& stream) const
     return m_devices.contains(stream) || m_claimants.contains(stream);
 }
 
+bool Roster::countsAlways(const StreamId& stream) const
+{
+    const auto device = m_devices.find(stream);
+    return device != m_devices.end() && device->second.isRoot && !device->second.endedAfter;
+}
+
 bool Roster::isRoot(const StreamId& stream) const
 {
     const auto device = m_devices.find(stream);
@@ -69,7 +75,6 @@ std::set<Uuid> Roster::sitesOf(const Uuid& member) const
 bool Roster::mayRead(const StreamId& reader, const Change& change) const
 {
     if (isCoordinator(reader)) return true;
-    if (change.kind == "invitation") return false;
     const Uuid& site = change.kind == "site" ? change.record : change.site;
     if (site.isNil()) return true;
     const Uuid member = memberOf(reader);

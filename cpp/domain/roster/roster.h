@@ -86,6 +86,7 @@ public:
     [[nodiscard]] bool isEnrolled(const StreamId& stream) const;
     [[nodiscard]] bool isCoordinator(const StreamId& stream) const; // or root
     [[nodiscard]] bool isRoot(const StreamId& stream) const;
+    [[nodiscard]] bool countsAlways(const StreamId& stream) const; // a root that nobody ended
     [[nodiscard]] Uuid memberOf(const StreamId& stream) const; // nil when unknown
     [[nodiscard]] std::set<Uuid> sitesOf(const Uuid& member) const; // own and assigned
 

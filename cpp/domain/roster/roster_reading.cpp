@@ -270,8 +270,11 @@ bool RosterReading::isForRoots(const Change& change) const
     if (change.kind != "device") return false;
     if (change.fields.contains("root")) return true;
     const auto stream = streamOfDevice(change.record);
-    return stream && (m_roots.contains(*stream) || m_coordinatorStreams.contains(*stream))
-        && setsAnyOf(change, {"ended_after", "key", "member", "withdrawn"});
+    if (!stream || !(m_roots.contains(*stream) || m_coordinatorStreams.contains(*stream))) return false;
+    // The key that a device names as its own, as every claim does, is the one its stream is made of.
+    const bool isOwn = *stream == change.ref.stream;
+    return setsAnyOf(change, {"ended_after", "member", "withdrawn"})
+        || (!isOwn && setsAnyOf(change, {"key"}));
 }
 
 bool RosterReading::isCoordinatorWord(const Change& change) const

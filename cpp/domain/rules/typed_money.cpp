@@ -67,7 +67,9 @@ Result<Unit> parseUnit(
 {
     for (const auto& [code, unit] : known)
         if (isAlike(code, trimmed(typed))) return unit;
-    return Error{ErrorCode::UnknownCode, {field, std::string(typed)}};
+    std::string choices;
+    for (const auto& [code, unit] : known) choices += (choices.empty() ? "" : ", ") + std::string(code);
+    return Error{ErrorCode::UnknownCode, {field, std::string(typed), choices}};
 }
 
 template <typename Unit, std::size_t N>

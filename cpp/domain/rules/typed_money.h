@@ -32,7 +32,7 @@ struct PriceUnit {
 
 // Large and small letters alike. A bare "$" does not say which dollar and is refused.
 //
-// Errors  UnknownCode {"cost_unit" or "price_unit", what was typed}
+// Errors  UnknownCode {"cost_unit" or "price_unit", what was typed, those there are}
 Result<CostUnit> parseCostUnit(std::string_view typed);
 Result<PriceUnit> parsePriceUnit(std::string_view typed);
 std::string codeOf(CostUnit unit);

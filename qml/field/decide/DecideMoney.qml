@@ -4,12 +4,15 @@ import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
 import Duskrow.Parts
+import Duskrow.Theme
 
 ColumnLayout {
     id: root
 
     required property DecisionViewModel model
     readonly property DecisionForm form: root.model.form
+
+    spacing: Theme.gap
 
     component Amount: FieldText {
         maximumLength: 20

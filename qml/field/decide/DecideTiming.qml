@@ -4,12 +4,16 @@ import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
 import Duskrow.Parts
+import Duskrow.Theme
 
 ColumnLayout {
     id: root
 
     required property DecisionViewModel model
     readonly property DecisionForm form: root.model.form
+    readonly property bool valid: label.valid && cutting.valid
+
+    spacing: Theme.gap
 
     Words {
         objectName: "timing"
@@ -26,6 +30,7 @@ ColumnLayout {
     }
 
     FieldNumber {
+        id: label
         objectName: "labelDays"
         label: qsTr("Days before harvest, from the label")
         hint: qsTr("They count to cutting: swathing or straight cutting.")
@@ -38,6 +43,7 @@ ColumnLayout {
     }
 
     FieldDay {
+        id: cutting
         objectName: "cuttingDay"
         label: qsTr("Cutting planned on")
         day: root.form.cuttingDay

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
 import Duskrow.Parts
+import Duskrow.Theme
 
 ColumnLayout {
     id: root
@@ -11,6 +12,22 @@ ColumnLayout {
     required property DecisionViewModel model
 
     signal framesWanted
+
+    spacing: Theme.gap
+
+    Words {
+        objectName: "answerThreshold"
+        visible: text.length > 0
+        text: root.model.thresholdLine
+        Layout.fillWidth: true
+    }
+
+    Words {
+        objectName: "answerTiming"
+        visible: root.model.timing.length > 0
+        text: qsTr("Timing: %1.").arg(root.model.timing)
+        Layout.fillWidth: true
+    }
 
     SentenceList {
         objectName: "reasons"
@@ -44,7 +61,7 @@ ColumnLayout {
         objectName: "decided"
         label: qsTr("What you decided")
         keys: ["no_control", "look_again", "control"]
-        labels: [qsTr("leave it alone"), qsTr("look again"), qsTr("control")]
+        labels: [qsTr("Leave it alone"), qsTr("Look again"), qsTr("Control")]
         chosen: root.model.form.decided
         Layout.fillWidth: true
         onPicked: key => root.model.form.decided = key === root.model.form.decided ? "" : key

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What else a frame may tell: sick larvae, pods, the same stop, a remark; and undo.
+// What else a frame may tell: sick larvae, pods, a remark; and undo.
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
@@ -10,6 +10,7 @@ ColumnLayout {
     id: root
 
     required property FrameViewModel model
+    readonly property bool valid: seen.valid && damaged.valid // what is refused stands in the box, and is not kept
     property bool isOpen: root.model.sick > 0 || root.model.podsKnown || root.model.remark.length > 0
 
     spacing: Theme.gapSmall
@@ -20,17 +21,10 @@ ColumnLayout {
         Layout.fillWidth: true
 
         PlainButton {
-            objectName: "undo"
-            width: Math.min(implicitWidth, flow.width)
-            visible: root.model.canUndo
-            text: qsTr("Undo")
-            onClicked: root.model.undo()
-        }
-
-        PlainButton {
             objectName: "sick"
             width: Math.min(implicitWidth, flow.width)
-            text: root.model.sick > 0 ? qsTr("Sick or parasitised: %1").arg(root.model.sick) : qsTr("One sick or parasitised")
+            text: root.model.sick > 0 ? qsTr("Sick: %1").arg(root.model.sick) : qsTr("One sick")
+            Accessible.name: qsTr("Sick or parasitised: %1. One more.").arg(root.model.sick)
             onClicked: root.model.addSick(1)
         }
 
@@ -41,27 +35,19 @@ ColumnLayout {
             text: qsTr("Pods, remark")
             onClicked: root.isOpen = true
         }
-    }
 
-    ToggleRow {
-        objectName: "sameStop"
-        visible: root.model.canSameStop
-        text: qsTr("Same stop as the last frame")
-        detail: qsTr("Then the two count as one look at the field.")
-        checked: root.model.sameStop
-        Layout.fillWidth: true
-        onToggled: root.model.sameStop = checked
-    }
-
-    Words {
-        objectName: "placeLine"
-        visible: text.length > 0 && !root.model.isTooNear
-        text: root.model.placeLine
-        kind: "soft"
-        Layout.fillWidth: true
+        // Last, so that its coming and going moves nothing else under a finger.
+        PlainButton {
+            objectName: "undo"
+            width: Math.min(implicitWidth, flow.width)
+            visible: root.model.canUndo
+            text: qsTr("Undo")
+            onClicked: root.model.undo()
+        }
     }
 
     FieldNumber {
+        id: seen
         objectName: "podsSeen"
         visible: root.isOpen
         label: qsTr("Pods looked at")
@@ -76,6 +62,7 @@ ColumnLayout {
     }
 
     FieldNumber {
+        id: damaged
         objectName: "podsDamaged"
         visible: root.isOpen && root.model.podsKnown
         label: qsTr("Of these, damaged")

@@ -4,7 +4,6 @@ import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
 import Duskrow.Parts
-import Duskrow.Paint
 import Duskrow.Theme
 
 ScreenFrame {
@@ -66,6 +65,12 @@ ScreenFrame {
         }
     }
 
+    FrameExtras {
+        id: extras
+        model: root.model
+        Layout.fillWidth: true
+    }
+
     EstimatePanel {
         objectName: "estimate"
         mean: root.model.mean
@@ -74,17 +79,10 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    PictureItem {
-        objectName: "lines"
+    StopLines {
         visible: root.model.hasThreshold
-        picture: root.model.lines(width, height, Theme.textScale, root.model.revision)
-        dark: Theme.dark
-        fontFamily: Theme.family
+        model: root.model
         Layout.fillWidth: true
-        Layout.preferredHeight: Math.round(Math.min(width, 420) * 0.66)
-
-        Accessible.role: Accessible.Graphic
-        Accessible.name: picture.description
     }
 
     LarvaRuler {
@@ -92,8 +90,21 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    FrameExtras {
-        model: root.model
+    ToggleRow {
+        objectName: "sameStop"
+        visible: root.model.canSameStop
+        text: qsTr("Same stop as the last frame")
+        detail: qsTr("Then the two count as one look at the field.")
+        checked: root.model.sameStop
+        Layout.fillWidth: true
+        onToggled: root.model.sameStop = checked
+    }
+
+    Words {
+        objectName: "placeLine"
+        visible: text.length > 0 && !root.model.isTooNear
+        text: root.model.placeLine
+        kind: "soft"
         Layout.fillWidth: true
     }
 
@@ -138,7 +149,7 @@ ScreenFrame {
         objectName: "stop"
         visible: root.model.framesKept > 0 && !root.model.isDecided
         text: qsTr("Stop here: to the decision")
-        enabled: !root.model.busy
+        enabled: extras.valid && !root.model.busy
         Layout.fillWidth: true
         onClicked: root.model.finish()
     }
@@ -156,7 +167,7 @@ ScreenFrame {
             objectName: "finish"
             visible: root.model.isDecided
             text: qsTr("Enough: to the decision")
-            enabled: !root.model.busy
+            enabled: extras.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.finish()
         },
@@ -164,7 +175,7 @@ ScreenFrame {
             objectName: "keepOn"
             visible: root.model.isDecided
             text: root.model.keepText
-            enabled: !root.model.busy
+            enabled: extras.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keepFrame()
         },
@@ -172,7 +183,7 @@ ScreenFrame {
             objectName: "keep"
             visible: !root.model.isDecided
             text: root.model.keepText
-            enabled: !root.model.busy
+            enabled: extras.valid && !root.model.busy
             Layout.fillWidth: true
             onClicked: root.model.keepFrame()
         }

@@ -3,6 +3,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.App
+import Duskrow.Field
 import Duskrow.Parts
 
 ScreenFrame {
@@ -20,19 +21,12 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    // qmllint disable unqualified
-    Repeater {
-        model: root.model.how
-
-        NoticeBar {
-            required property string modelData
-            required property int index
-            objectName: "how" + index
-            text: modelData
-            Layout.fillWidth: true
-        }
+    SentenceList {
+        objectName: "how"
+        title: qsTr("Where, when and how")
+        sentences: root.model.how
+        Layout.fillWidth: true
     }
-    // qmllint enable unqualified
 
     Words {
         text: qsTr("Count what lives and feeds by its size; the sick, apart. Take the next frame wherever the steps end, not where it looks bad.")

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+#include "sim/book.h"
+
+#include "sim/random.h"
+#include "store/reader.h"
+#include "sync/segment/segment.h"
+
+namespace duskrow::sim {
+
+using namespace duskrow::domain;
+
+int Book::write(const std::string& bytes)
+{
+    const auto found = m_known.find(bytes);
+    if (found != m_known.end()) return found->second;
+    auto change = readCanonicalChange(bytes);
+    if (!change) broken("a change was written that cannot be read: " + bytes);
+    m_changes.push_back(std::move(*change));
+    m_known.emplace(bytes, size() - 1);
+    return size() - 1;
+}
+
+std::optional<int> Book::find(const std::string& bytes) const
+{
+    const auto found = m_known.find(bytes);
+    return found == m_known.end() ? std::nullopt : std::optional(found->second);
+}
+
+Changes Book::changes(const Lines& lines) const
+{
+    Changes all;
+    for (const int line : lines) all.push_back(&at(line));
+    return all;
+}
+
+namespace {
+
+std::string blob(const SQLite::Column& column)
+{
+    return {static_cast<const char*>(column.getBlob()), static_cast<std::size_t>(column.getBytes())};
+}
+
+int known(Book& book, const std::string& bytes, const StreamId& own, bool mayBeNew)
+{
+    if (const auto line = book.find(bytes)) return *line;
+    const auto change = readCanonicalChange(bytes);
+    if (mayBeNew && change && change->ref.stream == own) return book.write(bytes);
+    broken("a change is in a log that nobody wrote: " + bytes);
+}
+
+std::vector<int> payloadLines(Book& book, const std::string& payload, const StreamId& own, bool mayBeNew)
+{
+    const auto text = store::unpack(payload, std::size_t{9} << 20);
+    if (!text) broken("a segment in a log does not unpack");
+    std::vector<int> lines;
+    std::size_t from = 0;
+    while (from < text->size()) {
+        const std::size_t to = std::min(text->find('\n', from), text->size());
+        if ((*text)[from] == '{') lines.push_back(known(book, text->substr(from, to - from), own, mayBeNew));
+        from = to + 1;
+    }
+    return lines;
+}
+
+} // namespace
+
+Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNew)
+{
+    struct Found {
+        std::int64_t id;
+        std::string hash;
+        bool isWhole;
+        bool waits;
+    };
+    Held held;
+    std::vector<Found> segments;
+    const auto each = [&](const std::string& sql, const std::vector<Value>& binds,
+                          const std::function<void(SQLite::Statement&)>& take) {
+        const auto done = reader.eachRow(sql, binds, take);
+        if (!done) broken("a log cannot be read: " + done.error().detail);
+    };
+    each("SELECT id, hash, whole, waits FROM segment", {}, [&](SQLite::Statement& q) {
+        segments.push_back({q.getColumn(0).getInt64(), blob(q.getColumn(1)), q.getColumn(2).getInt() != 0,
+            q.getColumn(3).getInt() != 0});
+    });
+    for (const Found& segment : segments) {
+        held.segments.insert(segment.hash);
+        if (book.unread.contains(segment.hash)) continue;
+        const auto cached = segment.isWhole ? book.inSegment.find(segment.hash) : book.inSegment.end();
+        std::vector<int> lines;
+        if (cached != book.inSegment.end())
+            lines = cached->second;
+        else {
+            each("SELECT payload FROM segment WHERE id=?", {segment.id}, [&](SQLite::Statement& q) {
+                lines = payloadLines(book, blob(q.getColumn(0)), own, mayBeNew);
+            });
+            if (segment.isWhole) book.inSegment[segment.hash] = lines;
+        }
+        (segment.waits ? held.waiting : held.used).insert(lines.begin(), lines.end());
+    }
+    each("SELECT body FROM change", {}, [&](SQLite::Statement& q) {
+        held.used.insert(known(book, q.getColumn(0).getString(), own, mayBeNew));
+    });
+    each("SELECT hash FROM kept_aside", {},
+        [&](SQLite::Statement& q) { held.aside.insert(blob(q.getColumn(0))); });
+    return held;
+}
+
+std::vector<int> linesIn(const std::string& bytes, const Book& book)
+{
+    auto head = sync::readHead(bytes);
+    if (!head) return {};
+    const auto segment = sync::openSegment(std::move(*head));
+    if (!segment) return {};
+    std::vector<int> lines;
+    for (const sync::SegmentLine& line : segment->lines)
+        if (const auto found = line.bytes.empty() ? std::nullopt : book.find(line.bytes))
+            lines.push_back(*found);
+    return lines;
+}
+
+} // namespace duskrow::sim

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <set>
+#include <unordered_map>
+
+#include "sim/naive_roster.h"
+
+namespace duskrow::store {
+class Reader;
+}
+
+namespace duskrow::sim {
+
+using Lines = std::set<int>; // changes, as the book numbers them
+
+// Every change that anybody ever wrote, byte for byte. What is not in it was made up on the way.
+class Book {
+public:
+    int write(const std::string& bytes);
+    [[nodiscard]] std::optional<int> find(const std::string& bytes) const;
+    [[nodiscard]] const Change& at(int line) const { return m_changes[static_cast<std::size_t>(line)]; }
+    [[nodiscard]] int size() const { return static_cast<int>(m_changes.size()); }
+    [[nodiscard]] Changes changes(const Lines& lines) const;
+
+    // Segments that need what this version lacks: kept and passed on, not looked into.
+    std::set<std::string> unread;
+    // What stands in a whole segment, once it was looked into.
+    std::unordered_map<std::string, std::vector<int>> inSegment;
+
+private:
+    std::unordered_map<std::string, int> m_known;
+    std::vector<Change> m_changes;
+};
+
+// What lies in a store.
+struct Held {
+    Lines used;
+    Lines waiting; // in segments whose predecessor is not there
+    std::set<std::string> aside; // hashes of what was refused
+    std::set<std::string> segments; // ids
+
+    [[nodiscard]] bool has(int line) const { return used.contains(line) || waiting.contains(line); }
+};
+
+// Reads a store's log behind its back. `own` names a stream whose last changes may be unknown to the book: a
+// crash came after the commit and before the answer.
+Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNew);
+
+// The changes in the bytes of a segment, if it is one of ours and whole. Nothing otherwise.
+std::vector<int> linesIn(const std::string& bytes, const Book& book);
+
+} // namespace duskrow::sim

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MIT
+// What must hold in the end, when every link is good again.
+#include "sim/naive_tables.h"
+#include "sim/world.h"
+#include "store/check.h"
+#include "store/segments.h"
+#include "sync/exchange/segments_of_store.h"
+
+namespace duskrow::sim {
+
+using namespace duskrow::domain;
+
+namespace {
+
+void compareWithOracle(World& world, Phone& phone)
+{
+    const Text expected =
+        naiveTables(world.programme, world.founders, world.book.changes(phone.expected.used));
+    const std::string differs = difference(expected, tablesOf(*phone.reader));
+    if (!differs.empty())
+        broken("phone " + std::to_string(phone.number) + " shows other than the oracle (I5):" + differs);
+}
+
+void checkRebuild(Phone& phone)
+{
+    const auto report = store::checkStore(phone.path());
+    if (!report) broken("the store cannot be checked: " + report.error().detail);
+    if (report->integrity != "ok") broken("the file is damaged: " + report->integrity);
+    if (report->unreadable != 0) broken("unreadable changes: " + std::to_string(report->unreadable));
+    if (report->gaps != 0) broken("gaps: " + std::to_string(report->gaps));
+    if (!report->tablesEqual)
+        broken("phone " + std::to_string(phone.number) + ": a rebuild gives other tables (I7)");
+}
+
+// Into an empty store in any order, with repetitions: the same comes out (I6).
+void replay(World& world, Phone& from)
+{
+    std::vector<std::string> segments;
+    const auto rows = store::segmentRows(*from.reader);
+    if (!rows) broken("rows cannot be read");
+    for (const store::SegmentRow& row : *rows)
+        if (const auto bytes = sync::bytesOf(*from.reader, row.id); bytes && *bytes)
+            segments.push_back(**bytes);
+    for (std::size_t i = segments.size(); i > 1; --i)
+        std::swap(segments[i - 1], segments[world.random.below(i)]);
+    const std::size_t repeated = segments.size() / 3;
+    for (std::size_t i = 0; i < repeated; ++i) segments.push_back(segments[i]);
+    Phone fresh;
+    fresh.number = 1000;
+    fresh.folder = world.root / "replay";
+    fresh.mayRenew = true;
+    fresh.open(world);
+    world.owners.erase(fresh.stream());
+    for (const std::string& bytes : segments) deliver(world, fresh, bytes);
+    fresh.audit(world, "a replay");
+    if (fresh.expected.used != from.expected.used) broken("a replay uses other changes (I6)");
+    const std::string differs = difference(tablesOf(*from.reader), tablesOf(*fresh.reader));
+    if (!differs.empty()) broken("a replay in another order shows something else (I6):" + differs);
+    fresh.close();
+    fs::remove_all(fresh.folder);
+}
+
+void heal(World& world)
+{
+    for (const auto& [path, bytes] : world.stash)
+        std::ofstream(path, std::ios::binary | std::ios::trunc) << bytes;
+    world.stash.clear();
+    world.parcels.clear();
+    for (const auto& stranger : world.strangers)
+        for (const std::string& bytes : stranger->segments) deliver(world, world.anyPhone(), bytes);
+    for (auto& phone : world.phones) {
+        phone->close();
+        phone->open(world);
+    }
+}
+
+bool oneRound(World& world)
+{
+    bool isQuiet = true;
+    for (auto& phone : world.phones) {
+        isQuiet = exchangeFolder(world, *phone) && isQuiet;
+        if (phone->mayRenew) {
+            const StreamId before = phone->stream();
+            phone->close();
+            phone->open(world);
+            isQuiet = isQuiet && before == phone->stream();
+        }
+        const auto before = phone->expected.used.size();
+        enrolEverybody(world, *phone);
+        isQuiet = isQuiet && phone->expected.used.size() == before;
+        exchangeHub(world, *phone, true);
+        phone->audit(world, "healing");
+    }
+    return isQuiet;
+}
+
+void checkTogether(World& world)
+{
+    Phone& first = *world.phones[0];
+    for (auto& phone : world.phones) {
+        if (phone->expected.used != first.expected.used || phone->expected.waiting != first.expected.waiting)
+            broken("phones " + std::to_string(first.number) + " and " + std::to_string(phone->number)
+                + " do not hold the same (I3): " + std::to_string(first.expected.used.size()) + "+"
+                + std::to_string(first.expected.waiting.size()) + " and "
+                + std::to_string(phone->expected.used.size()) + "+"
+                + std::to_string(phone->expected.waiting.size()));
+        const std::string differs = difference(tablesOf(*first.reader), tablesOf(*phone->reader));
+        if (!differs.empty())
+            broken(
+                "phones 0 and " + std::to_string(phone->number) + " show different things (I3):" + differs);
+    }
+    for (const int line : world.mustLive)
+        if (!first.expected.has(line))
+            broken("a change that was called saved is nowhere (I4): " + canonicalJson(world.book.at(line)));
+}
+
+void checkHub(World& world)
+{
+    world.hub->audit();
+    Lines there;
+    for (const auto& all : {world.hub->log(), world.hub->aside()})
+        for (const std::string& bytes : all) {
+            const auto lines = linesIn(bytes, world.book);
+            there.insert(lines.begin(), lines.end());
+        }
+    for (const int line : world.phones[0]->expected.used)
+        if (!there.contains(line))
+            broken("a change never came to the hub (I3): " + canonicalJson(world.book.at(line)));
+}
+
+} // namespace
+
+void stepCompare(World& world)
+{
+    Phone& phone = world.anyPhone();
+    compareWithOracle(world, phone);
+    checkRebuild(phone);
+}
+
+void World::finish()
+{
+    heal(*this);
+    int round = 0;
+    for (int quiet = 0; quiet < 2;) {
+        quiet = oneRound(*this) ? quiet + 1 : 0;
+        if (++round > 15) broken("exchange does not come to rest (I3)");
+    }
+    checkTogether(*this);
+    compareWithOracle(*this, *phones[0]);
+    for (auto& phone : phones) checkRebuild(*phone);
+    checkHub(*this);
+    replay(*this, *phones[0]);
+}
+
+} // namespace duskrow::sim

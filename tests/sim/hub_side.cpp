@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+#include "sim/hub_side.h"
+
+#include <nlohmann/json.hpp>
+#include <sodium.h>
+
+#include "sim/world.h"
+#include "sync/hub/store/copy.h"
+
+namespace duskrow::sim {
+
+using namespace duskrow::domain;
+
+HubSide::HubSide(World& world) : m_world(world), m_folder(world.root / "hub")
+{
+    fs::create_directories(m_folder / "live");
+    open();
+}
+
+void HubSide::open()
+{
+    auto engine = hub::openEngine(m_folder / "live" / "hub.db", hub::Opening::Serve);
+    if (!engine) broken("the hub's store does not open: " + engine.error().detail);
+    m_store = std::make_unique<hub::HubStore>(std::move(*engine));
+    hub::HubOptions options;
+    options.token = options.address = {1e9, 1e9};
+    auto opened = hub::Hub::open(
+        *m_store, options, [this] { return m_world.now; }, [](const std::string&) {});
+    if (!opened) broken("no hub");
+    m_hub = std::move(*opened);
+}
+
+void HubSide::close()
+{
+    m_hub.reset();
+    m_store.reset();
+}
+
+hub::Response HubSide::ask(const hub::Request& request)
+{
+    return m_hub->answer(request);
+}
+
+void HubSide::found(Phone& founder)
+{
+    PublicKey key{};
+    std::array<std::uint8_t, 64> secret{};
+    std::array<std::uint8_t, 32> seed{9};
+    crypto_sign_seed_keypair(key.data(), secret.data(), seed.data());
+    if (!m_store->addFounding({key, "District", m_world.now + std::chrono::hours(24), {}, {}}))
+        broken("no founding code");
+    const std::string text = claimMessage(m_world.programme, founder.stream());
+    Signature proof{};
+    crypto_sign_detached(proof.data(), nullptr, reinterpret_cast<const unsigned char*>(text.data()),
+        text.size(), secret.data());
+    hub::Request request;
+    request.method = hub::Method::Post;
+    request.target = "/v1/programmes";
+    request.body =
+        nlohmann::json{{"invitation", formatHex(key)}, {"key", formatHex(founder.store->publicKey())},
+            {"name", "District"}, {"programme", formatUuid(m_world.programme)}, {"proof", formatHex(proof)},
+            {"stream", formatHex(founder.stream())}}
+            .dump();
+    if (ask(request).status != 201) broken("the programme cannot be founded at the hub");
+}
+
+void HubSide::copy()
+{
+    close();
+    fs::remove_all(m_folder / "copy");
+    fs::copy(m_folder / "live", m_folder / "copy", fs::copy_options::recursive);
+    m_receiptsOfCopy = receipts;
+    m_hasCopy = true;
+    open();
+}
+
+void HubSide::putBack()
+{
+    close();
+    fs::remove_all(m_folder / "live");
+    fs::copy(m_folder / "copy", m_folder / "live", fs::copy_options::recursive);
+    receipts = m_receiptsOfCopy;
+    {
+        auto engine = hub::openEngine(m_folder / "live" / "hub.db", hub::Opening::Serve);
+        if (!engine || !hub::renewEpochs(**engine, m_world.now)) broken("the hub cannot be put back");
+    }
+    open();
+}
+
+std::vector<std::string> HubSide::log()
+{
+    std::vector<std::string> all;
+    std::int64_t after = 0;
+    while (true) {
+        const auto page = m_store->page(m_world.programme, after, std::int64_t{4} << 20);
+        if (!page) broken("the hub's log cannot be read: " + page.error().detail);
+        if (page->empty()) return all;
+        for (const hub::StoredSegment& segment : *page) {
+            all.push_back(segment.bytes);
+            after = segment.at;
+        }
+    }
+}
+
+std::vector<std::string> HubSide::aside()
+{
+    std::vector<std::string> all;
+    const auto rows = m_store->aside(m_world.programme);
+    if (!rows) broken("the hub cannot say what is aside");
+    for (const hub::AsideSegment& row : *rows) {
+        const auto full = m_store->asideWithBytes(m_world.programme, row.file);
+        if (!full || !*full) broken("the hub lost what it kept aside");
+        all.push_back((*full)->bytes);
+    }
+    return all;
+}
+
+void HubSide::audit()
+{
+    std::set<std::string> there;
+    for (const std::string& bytes : log()) {
+        const auto head = sync::readHead(bytes);
+        if (!head) broken("the hub's log holds what is no segment (I8)");
+        there.insert(std::string(head->id.begin(), head->id.end()));
+    }
+    for (const std::string& id : receipts)
+        if (!there.contains(id)) broken("the hub gave a receipt for what it does not have (I2)");
+}
+
+} // namespace duskrow::sim

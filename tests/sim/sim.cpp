@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+// sim [--seeds A-B] [--steps N] [--trace]: many phones, a hub and a folder in one process, each run driven by
+// its seed alone. Prints the seeds that broke something, and how many faults of which kind there were.
+#include <chrono>
+#include <cstring>
+#include <iostream>
+#include <unistd.h>
+
+#include "sim/world.h"
+
+namespace {
+
+using namespace duskrow::sim;
+
+struct Wanted {
+    std::uint64_t from = 1;
+    std::uint64_t to = 10;
+    int steps = 400;
+    bool trace = false;
+};
+
+Wanted wantedIn(int count, char** words)
+{
+    Wanted wanted;
+    for (int i = 1; i < count; ++i) {
+        const std::string word = words[i];
+        if (word == "--seeds" && i + 1 < count) {
+            const std::string range = words[++i];
+            const auto dash = range.find('-');
+            wanted.from = std::stoull(range);
+            wanted.to = dash == std::string::npos ? wanted.from : std::stoull(range.substr(dash + 1));
+        } else if (word == "--steps" && i + 1 < count)
+            wanted.steps = std::stoi(words[++i]);
+        else if (word == "--trace")
+            wanted.trace = true;
+    }
+    return wanted;
+}
+
+bool run(
+    std::uint64_t seed, const Wanted& wanted, const fs::path& folder, std::map<std::string, long>& counts)
+{
+    World world(seed, folder);
+    bool isSound = true;
+    try {
+        world.begin();
+        for (int i = 0; i < wanted.steps; ++i) world.step();
+        world.say("finish");
+        world.finish();
+    } catch (const Broken& what) {
+        isSound = false;
+        std::cout << "seed " << seed << " broke at step " << world.steps << ": " << what.what() << '\n';
+        if (wanted.trace) std::cout << "steps:" << world.trace << '\n';
+    }
+    counts["changes written"] += world.book.size();
+    for (const auto& [name, number] : world.counts) counts[name] += number;
+    return isSound;
+}
+
+} // namespace
+
+int main(int count, char** words)
+{
+    const Wanted wanted = wantedIn(count, words);
+    const fs::path base = fs::exists("/dev/shm") ? "/dev/shm" : fs::temp_directory_path();
+    const fs::path folder = base / ("duskrow-sim-" + std::to_string(getpid()));
+    const auto began = std::chrono::steady_clock::now();
+    std::map<std::string, long> counts;
+    long bad = 0;
+    for (std::uint64_t seed = wanted.from; seed <= wanted.to; ++seed)
+        bad += run(seed, wanted, folder, counts) ? 0 : 1;
+    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
+    for (const auto& [name, number] : counts) std::cout << name << ": " << number << '\n';
+    std::cout << wanted.to - wanted.from + 1 << " seeds of " << wanted.steps << " steps, " << bad
+              << " broke, " << took.count() << " s\n";
+    return bad == 0 ? 0 : 1;
+}
