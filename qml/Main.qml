@@ -2,7 +2,6 @@
 // The window: places along the bottom, pages over them; side by side where there is room.
 import QtQuick
 import QtQuick.Controls.Basic
-import QtQuick.Layouts
 import Duskrow.App
 import Duskrow.Parts
 import Duskrow.Theme
@@ -12,6 +11,7 @@ ApplicationWindow {
 
     required property App app
     property string place: "today"
+    property bool isSwitching: false // to another programme
     readonly property bool wide: root.width >= 900
     readonly property bool isOpen: root.app.state === App.Open
     readonly property list<string> placeKeys: routes.placeKeys
@@ -63,9 +63,31 @@ ApplicationWindow {
     color: Theme.paper
     font.family: Theme.family
 
+    // A file or an invitation that was opened from outside.
+    Component.onCompleted: {
+        if (root.isOpen && root.app.opened.length > 0)
+            root.open(root.app.opened.startsWith("duskrow:") ? "join" : "carried", root.app.opened);
+    }
+
     onClosing: close => {
         if (Qt.platform.os === "android")
             close.accepted = !root.stepBack();
+    }
+
+    // Everything open belongs to the programme before.
+    Connections {
+        target: root.app
+        function onSwitched() {
+            root.isSwitching = true;
+            root.goTo("today");
+        }
+        function onStateChanged() {
+            if (!root.isSwitching)
+                return;
+            root.isSwitching = false;
+            if (root.app.state === App.Open)
+                root.open("exchange", "");
+        }
     }
 
     Binding {
@@ -99,8 +121,8 @@ ApplicationWindow {
     Loader {
         objectName: "outside"
         anchors.fill: parent
-        active: !root.isOpen
-        sourceComponent: root.app.state === App.Starting ? routes.start : routes.closed
+        active: !root.isOpen && !root.isSwitching
+        sourceComponent: root.app.state !== App.Starting ? routes.closed : root.app.isJoined ? routes.waiting : routes.start
     }
 
     Item {
@@ -117,7 +139,7 @@ ApplicationWindow {
             anchors.top: parent.top
             anchors.bottom: tabs.top
             anchors.bottomMargin: Theme.gapTiny
-            active: root.isOpen
+            active: root.isOpen && !root.isSwitching
             sourceComponent: routes.place(root.place)
         }
 
@@ -131,25 +153,17 @@ ApplicationWindow {
             keys: routes.placeKeys
             labels: routes.placeLabels
             current: root.place
+            marks: routes.placeKeys.map(key => key === "year" && root.app.questions > 0 ? String(root.app.questions) : "")
             onPicked: key => root.goTo(key)
         }
     }
 
-    Rectangle {
+    NothingOpen {
         visible: root.isOpen && root.wide
+        isEmpty: pages.depth === 0
         x: home.width
-        width: Theme.hairline
+        width: parent.width - home.width
         height: parent.height
-        color: Theme.line
-    }
-
-    EmptyState {
-        visible: root.isOpen && root.wide && pages.depth === 0
-        anchors.verticalCenter: parent.verticalCenter
-        x: home.width + (root.width - home.width - width) / 2
-        width: Math.min(Theme.contentWidth, root.width - home.width - 2 * Theme.margin)
-        title: qsTr("Choose a trap")
-        text: qsTr("Its season, its visits and its life open here.")
     }
 
     StackView {

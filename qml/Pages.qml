@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"]
+    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"].concat(root.withOthers.keys)
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -160,8 +160,16 @@ QtObject {
         }
     }
 
+    readonly property ExchangePages withOthers: ExchangePages {
+        app: root.app
+        onOpened: (route, subject) => root.opened(route, subject)
+        onLeft: root.left()
+    }
+
     // Each page stands above under its route.
     function page(route: string): Component {
+        if (root.withOthers.keys.includes(route))
+            return root.withOthers[route];
         if (root.keys.includes(route))
             return root[route];
         console.error("no page", route);

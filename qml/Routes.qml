@@ -46,8 +46,19 @@ QtObject {
     }
 
     readonly property Component start: Component {
-        Start {
-            model: root.app.start()
+        StartOrJoin {
+            app: root.app
+        }
+    }
+
+    // Joined, and the programme's own records are still to come.
+    readonly property Component waiting: Component {
+        Exchange {
+            model: root.app.exchange()
+            joinedLine: root.app.joinedLine
+            isWaiting: true
+            canGoBack: false
+            onOpened: (route, subject) => root.opened(route, subject)
         }
     }
 
@@ -76,6 +87,8 @@ QtObject {
     readonly property Component year: Component {
         Year {
             model: root.app.year()
+            questions: root.app.questions
+            isJoined: root.app.isJoined
             onOpened: (route, subject) => root.opened(route, subject)
         }
     }

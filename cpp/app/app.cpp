@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "app/app.h"
 
+#include <QFileInfo>
 #include <QQmlEngine>
 
+#include <algorithm>
+#include <set>
+
+#include "app/exchange/people.h"
 #include "text/error_text.h"
 
 namespace duskrow::app {
@@ -34,28 +39,105 @@ void App::listenToPosition()
     }
 }
 
+// A programme that was joined lies in a file of its own; the settings say which one stands open.
+QString App::storePath() const
+{
+    const QString joined = m_settings.storeInsteadOf(m_options.storePath);
+    return joined.isEmpty() ? m_options.storePath : joined;
+}
+
 void App::open()
 {
     const Clock clock = m_options.today ? Clock(*m_options.today) : Clock();
-    auto session = Session::open(m_options.storePath,
-        {.keyFolder = m_options.keyFolder.toStdString(), .mayCreate = true}, clock, m_position);
+    const bool isJoined = storePath() != m_options.storePath;
+    auto session = Session::open(storePath(),
+        {.keyFolder = m_options.keyFolder.toStdString(), .mayCreate = !isJoined}, clock, m_position);
     m_trouble.reset();
     if (!session)
         m_trouble = session.error();
-    else {
-        m_session = std::move(*session);
-        connect(m_session.get(), &Session::changed, this, &App::stateChanged);
-        connect(m_session.get(), &Session::troubled, this, [this](const Error& error) {
-            m_passingTrouble = text::sentence(error);
-            Q_EMIT passingTroubleChanged();
-        });
-    }
+    else
+        adopt(std::move(*session));
     Q_EMIT stateChanged();
+}
+
+void App::adopt(std::unique_ptr<Session> session)
+{
+    m_exchanger.reset();
+    if (m_session) m_formerSessions.push_back(std::move(m_session));
+    m_session = std::move(session);
+    const auto roster = store::rosterOf(m_session->reader(), m_session->store().programme());
+    m_isJoined = roster && !roster->founders().empty()
+        && !roster->founders().contains(m_session->store().stream());
+    connect(m_session.get(), &Session::changed, this, &App::stateChanged);
+    connect(m_session.get(), &Session::changed, this, &App::countQuestions);
+    connect(m_session.get(), &Session::troubled, this, [this](const Error& error) {
+        m_passingTrouble = text::sentence(error);
+        Q_EMIT passingTroubleChanged();
+    });
+    m_exchanger = std::make_unique<Exchanger>(*m_session);
+    countQuestions();
+}
+
+void App::adoptJoined(std::unique_ptr<store::Store> store, const QString& said)
+{
+    const QString path = QString::fromStdString(store->path());
+    auto reader = store->reader();
+    if (!reader) {
+        m_passingTrouble = text::sentence(reader.error());
+        return Q_EMIT passingTroubleChanged();
+    }
+    const Clock clock = m_session->clock();
+    auto session = std::make_unique<Session>(std::move(store), std::move(*reader), clock, m_position);
+    m_settings.setStoreInsteadOf(m_options.storePath, path);
+    m_joinedLine = said;
+    // The exchanger is still answering for the work that joined.
+    QMetaObject::invokeMethod(
+        this,
+        [this, shared = std::make_shared<std::unique_ptr<Session>>(std::move(session))] {
+            Q_EMIT switched();
+            adopt(std::move(*shared));
+            Q_EMIT stateChanged();
+        },
+        Qt::QueuedConnection);
+}
+
+// Looked up apart: a season's worth of differences must not hold up the screens.
+void App::countQuestions()
+{
+    using Count = int;
+    m_session->lookUp<Count>(
+        this,
+        [programme = m_session->store().programme(), own = m_session->store().stream()](
+            store::Reader& reader) -> Result<Count> {
+            const auto people = People::read(reader, programme, own);
+            if (!people) return people.error();
+            if (people->roster().isAlone() || !people->isCoordinator()) return 0;
+            const auto differences = store::openDifferences(reader);
+            if (!differences) return differences.error();
+            const auto aside = store::asideChanges(reader);
+            if (!aside) return aside.error();
+            const auto stale = store::staleRulings(reader);
+            if (!stale) return stale.error();
+            // A proposal makes the word on its record stale; it is one question, not two.
+            std::set<Uuid> proposed;
+            for (const store::AsideChange& one : *aside)
+                if (one.reason == "proposal") proposed.insert(one.record);
+            const auto words = std::count_if(stale->begin(), stale->end(),
+                [&](const store::OpenDifference& one) { return !proposed.contains(one.record); });
+            return static_cast<int>(differences->size() + aside->size()) + static_cast<int>(words);
+        },
+        [this](const Result<Count>& count) {
+            const int questions = count ? *count : 0;
+            if (!count) Q_EMIT m_session->troubled(count.error());
+            if (questions == m_questions) return;
+            m_questions = questions;
+            Q_EMIT questionsChanged();
+        });
 }
 
 void App::setAsideAndOpen()
 {
-    if (const auto aside = store::setAside(m_options.storePath.toStdString()); !aside) {
+    if (const auto aside = store::setAside(storePath().toStdString()); !aside) {
         m_trouble = aside.error();
         Q_EMIT stateChanged();
         return;
@@ -196,6 +278,46 @@ SheetViewModel* App::sheet(const QString& walk)
 TodayViewModel* App::today()
 {
     return make<TodayViewModel>();
+}
+
+ExchangeViewModel* App::exchange()
+{
+    return make<ExchangeViewModel>(*m_exchanger);
+}
+
+CarriedViewModel* App::carried(const QString& path)
+{
+    return make<CarriedViewModel>(*m_exchanger, path);
+}
+
+MembersViewModel* App::members()
+{
+    return make<MembersViewModel>();
+}
+
+MemberViewModel* App::member(const QString& member)
+{
+    return make<MemberViewModel>(member);
+}
+
+InviteViewModel* App::invite(const QString& member)
+{
+    return make<InviteViewModel>(member);
+}
+
+DifferencesViewModel* App::differences()
+{
+    return make<DifferencesViewModel>();
+}
+
+JoinViewModel* App::join(const QString& subject)
+{
+    return make<JoinViewModel>(*m_exchanger,
+        JoinViewModel::Place{QFileInfo(m_options.storePath).absolutePath(), m_options.keyFolder,
+            [this](std::unique_ptr<store::Store> store, const QString& said) {
+                adoptJoined(std::move(store), said);
+            }},
+        subject);
 }
 
 } // namespace duskrow::app

@@ -7,6 +7,13 @@
 #include "app/calendar_view_model.h"
 #include "app/correction_view_model.h"
 #include "app/device_settings.h"
+#include "app/exchange/carried_view_model.h"
+#include "app/exchange/differences_view_model.h"
+#include "app/exchange/exchange_view_model.h"
+#include "app/exchange/invite_view_model.h"
+#include "app/exchange/join_view_model.h"
+#include "app/exchange/member_view_model.h"
+#include "app/exchange/members_view_model.h"
 #include "app/history_view_model.h"
 #include "app/life_view_model.h"
 #include "app/print/sheet_view_model.h"
@@ -36,6 +43,7 @@ struct AppOptions {
     QString settingsFile; // empty for the user's own
     QString positionLog; // goes before the one in the settings
     std::optional<domain::LocalDay> today; // empty for the device's clock
+    QString opened = {}; // a carried file, or an invitation as text, that the person opened
 };
 
 // The root object of the screens: opens the store and makes one view model for each screen.
@@ -48,7 +56,11 @@ class App : public QObject {
     Q_PROPERTY(bool canSetAside READ canSetAside NOTIFY stateChanged FINAL)
     Q_PROPERTY(QString passingTrouble READ passingTrouble NOTIFY passingTroubleChanged FINAL)
     Q_PROPERTY(bool invented READ invented NOTIFY stateChanged FINAL)
-    Q_PROPERTY(QString storePath READ storePath CONSTANT FINAL)
+    Q_PROPERTY(QString storePath READ storePath NOTIFY stateChanged FINAL)
+    Q_PROPERTY(bool isJoined READ isJoined NOTIFY stateChanged FINAL) // others made the programme
+    Q_PROPERTY(QString joinedLine READ joinedLine NOTIFY stateChanged FINAL) // what joining met
+    Q_PROPERTY(QString opened READ opened CONSTANT FINAL)
+    Q_PROPERTY(int questions READ questions NOTIFY questionsChanged FINAL) // that wait for this coordinator
     Q_PROPERTY(duskrow::app::DeviceSettings* settings READ settings CONSTANT FINAL)
 
 public:
@@ -73,7 +85,12 @@ public:
     [[nodiscard]] QString passingTrouble() const { return m_passingTrouble; }
     [[nodiscard]] bool canSetAside() const;
     [[nodiscard]] bool invented() const;
-    [[nodiscard]] QString storePath() const { return m_options.storePath; }
+    [[nodiscard]] QString storePath() const;
+    [[nodiscard]] bool isJoined() const { return m_isJoined; }
+    [[nodiscard]] QString joinedLine() const { return m_joinedLine; }
+    [[nodiscard]] QString opened() const { return m_options.opened; }
+    [[nodiscard]] int questions() const { return m_questions; }
+    [[nodiscard]] Exchanger* exchanger() const { return m_exchanger.get(); }
     [[nodiscard]] DeviceSettings* settings() { return &m_settings; }
     [[nodiscard]] Session* session() const { return m_session.get(); }
     [[nodiscard]] place::PositionSource& position() { return m_position; }
@@ -99,23 +116,41 @@ public:
     Q_INVOKABLE duskrow::app::CalendarViewModel* calendar();
     Q_INVOKABLE duskrow::app::ProgrammeViewModel* programme();
     Q_INVOKABLE duskrow::app::ProtocolViewModel* protocol(const QString& pest);
+    Q_INVOKABLE duskrow::app::ExchangeViewModel* exchange();
+    Q_INVOKABLE duskrow::app::CarriedViewModel* carried(const QString& path);
+    Q_INVOKABLE duskrow::app::MembersViewModel* members();
+    Q_INVOKABLE duskrow::app::MemberViewModel* member(const QString& member);
+    Q_INVOKABLE duskrow::app::InviteViewModel* invite(const QString& member);
+    Q_INVOKABLE duskrow::app::DifferencesViewModel* differences();
+    Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:
     void stateChanged();
     void passingTroubleChanged();
+    void questionsChanged();
+    void switched(); // to another programme: whatever is open belongs to the former one
 
 private:
     void listenToPosition();
+    void adopt(std::unique_ptr<Session> session);
+    void adoptJoined(std::unique_ptr<store::Store> store, const QString& said);
+    void countQuestions();
     template <typename Model, typename... Args>
     Model* make(Args&&... args);
 
     AppOptions m_options;
     DeviceSettings m_settings;
     place::PositionSource m_position;
+    // Pages that are about to close may still look at the session before.
+    std::vector<std::unique_ptr<Session>> m_formerSessions;
     std::unique_ptr<Session> m_session;
+    std::unique_ptr<Exchanger> m_exchanger;
     std::optional<domain::Error> m_trouble;
     QString m_positionLog;
     QString m_passingTrouble;
+    QString m_joinedLine;
+    bool m_isJoined = false;
+    int m_questions = 0;
 };
 
 } // namespace duskrow::app

@@ -82,4 +82,25 @@ bool DeviceSettings::firstTimeOn(const QString& what, QDate day)
     return true;
 }
 
+namespace {
+
+// A path holds what a settings key may not.
+QString insteadKey(const QString& path)
+{
+    return QStringLiteral("instead/") + QString::fromLatin1(path.toUtf8().toHex());
+}
+
+} // namespace
+
+QString DeviceSettings::storeInsteadOf(const QString& path) const
+{
+    return m_settings.value(insteadKey(path)).toString();
+}
+
+void DeviceSettings::setStoreInsteadOf(const QString& path, const QString& joined)
+{
+    m_settings.setValue(insteadKey(path), joined);
+    m_settings.sync();
+}
+
 } // namespace duskrow::app

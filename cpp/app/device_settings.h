@@ -39,6 +39,10 @@ public:
     bool firstTimeOn(const QString& what, QDate day);
     [[nodiscard]] bool wasDoneOn(const QString& what, QDate day) const;
 
+    // Which store is opened in the stead of another: of a programme that was joined. Empty for none.
+    [[nodiscard]] QString storeInsteadOf(const QString& path) const;
+    void setStoreInsteadOf(const QString& path, const QString& joined);
+
 Q_SIGNALS:
     void changed();
 

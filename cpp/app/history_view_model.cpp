@@ -5,8 +5,10 @@
 
 #include <algorithm>
 
+#include "app/exchange/exchange_words.h"
 #include "app/trap_words.h"
 #include "store/queries.h"
+#include "store/segments.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
 #include "text/field_names.h"
@@ -63,7 +65,14 @@ void HistoryViewModel::refresh()
     clearTrouble();
     m_isFound = true;
     readNames();
-    const Folded now = fold(*changes);
+    const auto roster = store::rosterOf(session().reader(), session().store().programme());
+    if (!roster) return tell(roster.error());
+    const auto counted =
+        store::foldedRecord(session().reader(), *roster, session().store().programme(), m_record);
+    if (!counted) return tell(counted.error());
+    // Of a record that is kept aside as a whole the history is shown all the same.
+    const Folded now = *counted && (*counted)->isThere ? **counted : fold(*changes);
+    readMarks(now.broughtBack);
     m_site = m_kind == "site" ? m_record : now.site;
     m_withdrawn = QString::fromStdString(textIn(now, "withdrawn"));
     nameIt(now);
@@ -72,6 +81,20 @@ void HistoryViewModel::refresh()
     std::reverse(rows.begin(), rows.end());
     m_changes.show(std::move(rows));
     Q_EMIT refreshed();
+}
+
+void HistoryViewModel::readMarks(bool isBroughtBack)
+{
+    m_marks.clear();
+    auto marks = RecordMarks::read(session().reader(), session().store().stream());
+    if (!marks) return tell(marks.error());
+    m_recordMarks = std::move(*marks);
+    const auto lines = m_recordMarks.of(session().reader(), m_record);
+    if (!lines) return tell(lines.error());
+    for (const QString& line : *lines) m_marks << text::upperFirst(line);
+    if (isBroughtBack)
+        m_marks.prepend(
+            tr("It was withdrawn by somebody who had not seen a later entry, so it stands again."));
 }
 
 void HistoryViewModel::readNames()
@@ -168,6 +191,8 @@ Row HistoryViewModel::rowOf(const Change& change, const std::vector<Change>& all
             if (text::isWorthReading(set->first)) row.flags << lineOf(set->first, set->second, all);
     for (const auto& [field, set] : change.fields)
         if (!kind.find(field)) row.flags << lineOf(field, set, all);
+    const std::string aside = m_recordMarks.asideReason(change.ref);
+    if (!aside.empty()) row.flags << tr("Not counted. %1").arg(asideWords(aside));
     return row;
 }
 

@@ -3,6 +3,7 @@
 
 #include <map>
 
+#include "app/exchange/record_marks.h"
 #include "app/row_list.h"
 #include "app/view_model.h"
 #include "domain/log/fold.h"
@@ -18,6 +19,7 @@ class HistoryViewModel : public ViewModel {
     Q_PROPERTY(QString title READ title NOTIFY refreshed FINAL)
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY refreshed FINAL)
     Q_PROPERTY(QString withdrawn READ withdrawn NOTIFY refreshed FINAL) // why; empty while it stands
+    Q_PROPERTY(QStringList marks READ marks NOTIFY refreshed FINAL) // how far it got, who differs
     Q_PROPERTY(bool isFound READ isFound NOTIFY refreshed FINAL)
     Q_PROPERTY(QString warning READ warning NOTIFY refreshed FINAL) // what withdrawing it takes along
     Q_PROPERTY(QString correctRoute READ correctRoute NOTIFY refreshed FINAL) // empty: nothing to correct
@@ -33,6 +35,7 @@ public:
     [[nodiscard]] QString title() const { return m_title; }
     [[nodiscard]] QString subtitle() const { return m_subtitle; }
     [[nodiscard]] QString withdrawn() const { return m_withdrawn; }
+    [[nodiscard]] QStringList marks() const { return m_marks; }
     [[nodiscard]] bool isFound() const { return m_isFound; }
     [[nodiscard]] QString warning() const;
     [[nodiscard]] QString correctRoute() const;
@@ -52,6 +55,7 @@ Q_SIGNALS:
 
 private:
     void refresh();
+    void readMarks(bool isBroughtBack);
     void readNames();
     void nameIt(const domain::Folded& now);
     [[nodiscard]] domain::Uuid firstTrapAt(const domain::Uuid& site);
@@ -72,6 +76,8 @@ private:
     QString m_subtitle;
     QString m_withdrawn;
     QString m_reason;
+    QStringList m_marks;
+    RecordMarks m_recordMarks;
     RowList m_changes;
     bool m_isFound = false;
     bool m_busy = false;

@@ -110,7 +110,7 @@ std::optional<Millimetres> LifeForm::entrance() const
 void LifeForm::begin(const QString& act, LocalDay day)
 {
     QSignalBlocker quiet(this);
-    for (QString* text : {&m_editing, &m_lot, &m_expiry, &m_borrower, &m_until}) text->clear();
+    for (QString* text : {&m_editing, &m_lot, &m_expiry, &m_borrower, &m_member, &m_until}) text->clear();
     for (bool* flag : {&m_entranceKnown, &m_canopyKnown, &m_handlingRead, &m_lureOut, &m_stripOut, &m_washed,
              &m_sparesFrozen})
         *flag = false;
@@ -149,6 +149,7 @@ void LifeForm::take(const Loan& loan)
     m_editing = written(formatUuid(loan.id));
     m_day = written(loan.fromDay);
     m_borrower = written(loan.borrower);
+    m_member = loan.member.isNil() ? QString() : written(formatUuid(loan.member));
     m_until = written(loan.untilDay);
 }
 
@@ -236,6 +237,7 @@ Result<std::vector<Edit>> LifeForm::loanEdits(const store::TrapRecords& records,
     Loan after = before;
     after.trap = records.trap.id;
     enter(after.borrower, m_borrower);
+    after.member = parseUuid(m_member.toStdString()).value_or(Uuid{});
     after.fromDay = *from;
     after.untilDay = *until;
     std::vector<Edit> edits;

@@ -25,6 +25,7 @@ class LifeForm : public QObject {
     Q_PROPERTY(QString expiry MEMBER m_expiry NOTIFY edited FINAL)
     Q_PROPERTY(bool handlingRead MEMBER m_handlingRead NOTIFY edited FINAL)
     Q_PROPERTY(QString borrower MEMBER m_borrower NOTIFY edited FINAL)
+    Q_PROPERTY(QString member MEMBER m_member NOTIFY edited FINAL) // the borrower, if one of the programme
     Q_PROPERTY(QString until MEMBER m_until NOTIFY edited FINAL)
     Q_PROPERTY(QString reason MEMBER m_reason NOTIFY edited FINAL) // season_over or lost
     Q_PROPERTY(bool lureOut MEMBER m_lureOut NOTIFY edited FINAL)
@@ -88,6 +89,7 @@ private:
     QString m_expiry;
     bool m_handlingRead = false;
     QString m_borrower;
+    QString m_member;
     QString m_until;
     QString m_reason;
     bool m_lureOut = false;

@@ -10,6 +10,7 @@
 #include "domain/rules/geodesy.h"
 #include "domain/rules/protocol_rules.h"
 #include "domain/rules/trap_now.h"
+#include "store/queries.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
 
@@ -83,7 +84,21 @@ void LifeViewModel::refresh()
     m_protocol = session().protocol(m_records.trap.pest);
     m_timeline.show(timelineOf(m_records, hasStrip()));
     m_facts.show(setUpFacts(m_records, m_protocol));
+    readMembers();
     Q_EMIT refreshed();
+}
+
+void LifeViewModel::readMembers()
+{
+    m_memberKeys.clear();
+    m_memberNames.clear();
+    const auto members = store::members(session().reader());
+    if (!members) return tell(members.error());
+    for (const Member& member : *members) {
+        if (session().me() && member.id == session().me()->id) continue;
+        m_memberKeys << QString::fromStdString(formatUuid(member.id));
+        m_memberNames << QString::fromStdString(member.name);
+    }
 }
 
 QString LifeViewModel::draftKey() const

@@ -34,6 +34,8 @@ class LifeViewModel : public ViewModel {
     Q_PROPERTY(duskrow::app::LifeForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::RowList* timeline READ timeline CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::RowList* facts READ facts CONSTANT FINAL)
+    Q_PROPERTY(QStringList memberKeys READ memberKeys NOTIFY refreshed FINAL) // who a trap may be lent to
+    Q_PROPERTY(QStringList memberNames READ memberNames NOTIFY refreshed FINAL)
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
 
 public:
@@ -64,6 +66,8 @@ public:
     [[nodiscard]] LifeForm* form() { return &m_form; }
     [[nodiscard]] RowList* timeline() { return &m_timeline; }
     [[nodiscard]] RowList* facts() { return &m_facts; }
+    [[nodiscard]] QStringList memberKeys() const { return m_memberKeys; }
+    [[nodiscard]] QStringList memberNames() const { return m_memberNames; }
     [[nodiscard]] bool busy() const { return m_busy; }
 
     Q_INVOKABLE void begin(const QString& act);
@@ -85,6 +89,7 @@ private:
     void openSubject(const QString& subject);
     void openEdit(const domain::Uuid& record);
     void refresh();
+    void readMembers();
     void readDraft();
     void saveDraft();
     void keepEdits(std::vector<domain::Edit> edits, const std::function<void()>& then);
@@ -99,6 +104,8 @@ private:
     LifeForm m_form;
     RowList m_timeline;
     RowList m_facts;
+    QStringList m_memberKeys;
+    QStringList m_memberNames;
     bool m_isFound = false;
     bool m_busy = false;
 };

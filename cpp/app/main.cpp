@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
@@ -10,6 +11,7 @@
 #include <QStandardPaths>
 #include <QSurfaceFormat>
 #include <QTranslator>
+#include <QUrl>
 
 #include <algorithm>
 #include <cstdio>
@@ -40,6 +42,16 @@ void quitAfterFirstFrame(QQuickWindow* window, const QElapsedTimer& since)
     });
 }
 
+// Desktops hand over a path or a file: address; an invitation stays as it is.
+QString openedBy(const QStringList& arguments)
+{
+    if (arguments.isEmpty()) return {};
+    const QUrl url(arguments.constFirst());
+    if (url.isLocalFile()) return url.toLocalFile();
+    if (arguments.constFirst().startsWith(QLatin1String("duskrow:"))) return arguments.constFirst();
+    return QFileInfo(arguments.constFirst()).absoluteFilePath();
+}
+
 int refuse(const QString& sentence)
 {
     std::fprintf(stderr, "%s\n", qPrintable(sentence));
@@ -56,7 +68,9 @@ void doWithoutScreen(int argc, char** argv)
 
 int print(const duskrow::app::AppOptions& options, const QString& walk, const QString& path)
 {
-    const auto done = duskrow::app::printWalk({.storePath = options.storePath,
+    const QString joined =
+        duskrow::app::DeviceSettings(options.settingsFile).storeInsteadOf(options.storePath);
+    const auto done = duskrow::app::printWalk({.storePath = joined.isEmpty() ? options.storePath : joined,
         .keyFolder = options.keyFolder,
         .walk = walk,
         .path = path,
@@ -119,6 +133,8 @@ int main(int argc, char** argv)
         QStringLiteral("walk"));
     const QCommandLineOption to(
         QStringLiteral("to"), QStringLiteral("With --print: the PDF to write."), QStringLiteral("file"));
+    parser.addPositionalArgument(QStringLiteral("file"),
+        QStringLiteral("A carried file to look into, or an invitation as text."), QStringLiteral("[file]"));
     parser.addOptions({store, keys, today, position, firstFrame, printed, to});
     parser.process(application);
 
@@ -126,7 +142,8 @@ int main(int argc, char** argv)
         .keyFolder = parser.value(keys),
         .settingsFile = {},
         .positionLog = parser.value(position),
-        .today = {}};
+        .today = {},
+        .opened = openedBy(parser.positionalArguments())};
     if (parser.isSet(today)) {
         const auto day = duskrow::domain::parseDay(parser.value(today).toStdString());
         if (!day) return refuse(duskrow::text::sentence(day.error()));

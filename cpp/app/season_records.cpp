@@ -88,7 +88,8 @@ bool SeasonRecords::isShownTo(const Viewer& viewer, const Trap& trap, LocalDay t
     const Site* site = siteOf(trap);
     if (!site || isShownTo(viewer, *site)) return true;
     const Loan* loan = loanOf(trap, today);
-    return loan && loan->borrower == viewer.name;
+    if (!loan) return false;
+    return loan->member.isNil() ? loan->borrower == viewer.name : loan->member == viewer.member;
 }
 
 QString SeasonRecords::titleOf(const Trap& trap) const

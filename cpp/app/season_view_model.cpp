@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/season_view_model.h"
 
+#include "app/exchange/record_marks.h"
 #include "app/season_chart_input.h"
 #include "app/trap_words.h"
 #include "domain/rules/bands.h"
@@ -110,6 +111,8 @@ void SeasonViewModel::showVisits()
     const auto interval = m_protocol ? m_protocol->season.visitInterval.value : std::nullopt;
     std::vector<Row> rows;
     std::vector<Row> withdrawn;
+    const auto marks = RecordMarks::read(session().reader(), session().store().stream());
+    if (!marks) return tell(marks.error());
     auto caught = m_season.visits.cbegin();
     for (const Visit& visit : m_records.visits) {
         const QString id = QString::fromStdString(formatUuid(visit.id));
@@ -124,6 +127,9 @@ void SeasonViewModel::showVisits()
             row.besides = text::visitCatch(*caught);
             row.detail = breakingAtDots(text::visitNumbers(*caught));
             row.flags = text::visitFlags(*caught, visit, interval);
+            const auto lines = marks->of(session().reader(), visit.id);
+            if (!lines) return tell(lines.error());
+            row.flags << *lines;
             ++caught;
             rows.push_back(std::move(row));
         }

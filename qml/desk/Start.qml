@@ -10,10 +10,38 @@ ScreenFrame {
     id: root
 
     required property StartViewModel model
+    property string how: "alone"
+
+    signal joinWanted
+
+    function choose(how: string): void {
+        if (how === "join")
+            return root.joinWanted();
+        root.how = how;
+        root.model.role = how === "others" ? "coordinator" : "grower";
+    }
 
     title: qsTr("A season of traps")
     subtitle: qsTr("Two names and you can set up a trap. Everything else is preset and can be changed later.")
     canGoBack: false
+
+    ChoiceChips {
+        objectName: "how"
+        label: qsTr("How do you begin?")
+        keys: ["alone", "others", "join"]
+        labels: [qsTr("on my own"), qsTr("for a group"), qsTr("join by a code")]
+        chosen: root.how
+        onPicked: key => root.choose(key)
+        Layout.fillWidth: true
+    }
+
+    Words {
+        objectName: "othersNote"
+        visible: root.how === "others"
+        text: qsTr("You are its coordinator, and invite the others afterwards. This device is its first main device.")
+        kind: "soft"
+        Layout.fillWidth: true
+    }
 
     FieldText {
         objectName: "myName"
@@ -38,6 +66,7 @@ ScreenFrame {
 
     ChoiceChips {
         objectName: "role"
+        visible: root.how === "alone"
         label: qsTr("I am a")
         keys: ["grower", "agronomist", "coordinator"]
         labels: [qsTr("grower"), qsTr("agronomist"), qsTr("coordinator")]

@@ -10,6 +10,8 @@ ScreenFrame {
     id: root
 
     required property YearViewModel model
+    property int questions: 0 // that wait for this coordinator
+    property bool isJoined: false
 
     signal opened(string route, string subject)
 
@@ -96,6 +98,13 @@ ScreenFrame {
                 Layout.fillWidth: true
             }
         }
+    }
+
+    YearExchange {
+        questions: root.questions
+        isJoined: root.isJoined
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     SectionLabel {

@@ -34,6 +34,14 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
+    Words {
+        objectName: "marks"
+        visible: text.length > 0
+        text: root.model.marks.join("\n")
+        kind: "small"
+        Layout.fillWidth: true
+    }
+
     SectionLabel {
         visible: root.model.isFound
         text: qsTr("History, newest first")

@@ -10,6 +10,7 @@ Item {
     required property list<string> keys
     required property list<string> labels
     property string current: ""
+    property list<string> marks: [] // a number on a tab, of what waits there; empty for none
     readonly property real tabNeed: measure.widest(root.labels, Theme.typeSmall) + Theme.gapSmall
     readonly property bool oneRow: root.tabNeed * root.labels.length <= root.width
     readonly property int columns: root.oneRow ? root.labels.length : Math.ceil(root.labels.length / 2)
@@ -42,7 +43,10 @@ Item {
 
             required property string modelData
             required property int index
+            readonly property string mark: root.marks[tab.index] ?? ""
             readonly property bool isCurrent: root.keys[tab.index] === root.current
+
+            readonly property real wordsWidth: measure.width(tab.text, Theme.typeSmall) * root.fit
 
             function step(by: int): void {
                 const other = tabs.itemAt(tab.index + by);
@@ -60,7 +64,7 @@ Item {
             onClicked: root.picked(root.keys[tab.index])
 
             Accessible.role: Accessible.PageTab
-            Accessible.name: tab.text
+            Accessible.name: tab.mark.length > 0 ? qsTr("%1, %2 to decide").arg(tab.text).arg(tab.mark) : tab.text
             Accessible.selected: tab.isCurrent
             Accessible.onPressAction: tab.clicked()
 
@@ -78,6 +82,28 @@ Item {
                     radius: Theme.bar / 2
                     color: Theme.ink
                     visible: tab.isCurrent
+                }
+
+                Rectangle {
+                    objectName: "mark"
+                    visible: tab.mark.length > 0
+                    x: Math.min(parent.width - width, (parent.width + tab.wordsWidth) / 2 + Theme.gapTiny)
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: Math.max(height, markWords.implicitWidth + Theme.gap)
+                    height: markWords.implicitHeight + 2
+                    radius: height / 2
+                    color: Theme.next
+
+                    Words {
+                        id: markWords
+                        anchors.centerIn: parent
+                        text: tab.mark
+                        color: Theme.nextInk
+                        font.pixelSize: Theme.typeLeast
+                        font.weight: Font.Bold
+                        wrapMode: Text.NoWrap
+                        Accessible.ignored: true
+                    }
                 }
 
                 FocusRing {

@@ -72,7 +72,7 @@ TestCase {
         [4, 9, 2, 15, 0, 6].forEach((larvae, i) => world.keepRecord("frame", { walk, day: "2026-07-14", at_ms: 1784000000000 + i, stop: i + 1,
                 larvae, by_size: "small:1 medium:" + (larvae > 0 ? larvae - 1 : 0) + " large:0" }));
         world.keepRecord("decision", { walk, day: "2026-07-14", cost: "12", cost_unit: "CAD/ac", price: "10", price_unit: "CAD/bu" });
-        return { trap, visit, other, walk };
+        return { trap, visit, other, walk, member: world.memberId("Wren"), file: world.writeFile() };
     }
 
     // What a page is about, where it is not a trap.
@@ -85,9 +85,18 @@ TestCase {
         case "programme":
         case "calendar":
         case "round":
+        case "exchange":
+        case "members":
+        case "invite":
+        case "differences":
+        case "join":
             return "";
         case "protocol":
             return "bertha-armyworm";
+        case "carried":
+            return ids.file;
+        case "member":
+            return ids.member;
         case "frames":
         case "decide":
         case "sheet":

@@ -11,8 +11,31 @@ LifeAct {
     dayLabel: qsTr("From")
     canKeep: until.valid
 
+    ChoiceChips {
+        objectName: "member"
+        visible: root.model.memberKeys.length > 0
+        label: qsTr("To one of the programme?")
+        keys: root.model.memberKeys.concat([""])
+        labels: root.model.memberNames.concat([qsTr("somebody else")])
+        chosen: root.form.member
+        Layout.fillWidth: true
+        onPicked: key => {
+            root.form.member = key;
+            root.form.borrower = key.length > 0 ? root.model.memberNames[root.model.memberKeys.indexOf(key)] : "";
+        }
+    }
+
+    Words {
+        objectName: "mayReport"
+        visible: root.form.member.length > 0
+        text: qsTr("What they count there until then is theirs to report.")
+        kind: "soft"
+        Layout.fillWidth: true
+    }
+
     FieldText {
         objectName: "borrower"
+        visible: root.form.member.length === 0
         label: qsTr("To whom?")
         text: root.form.borrower
         Layout.fillWidth: true

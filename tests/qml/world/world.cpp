@@ -89,7 +89,8 @@ void World::start()
         .keyFolder = m_folder.filePath(QStringLiteral("keys")),
         .settingsFile = m_folder.filePath(QStringLiteral("settings.ini")),
         .positionLog = {},
-        .today = *parseDay(m_today.toStdString())};
+        .today = *parseDay(m_today.toStdString()),
+        .opened = m_opened};
     m_app = std::make_unique<app::App>(options);
 }
 

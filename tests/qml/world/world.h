@@ -10,6 +10,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "app/app.h"
+#include "other_device.h"
 
 // A world for one screen test: a fresh store in a temporary folder, standing on one day, with the app over
 // it.
@@ -24,6 +25,7 @@ class World : public QObject, public QQmlParserStatus {
     Q_PROPERTY(int seasonYear MEMBER m_seasonYear FINAL)
     // Of the screens and their numbers, e.g. "fr_CA"; empty for English as the tests are run.
     Q_PROPERTY(QString language MEMBER m_language FINAL)
+    Q_PROPERTY(QString opened MEMBER m_opened FINAL) // a file or an invitation, as from the command line
     Q_PROPERTY(duskrow::app::App* app READ app CONSTANT FINAL)
 
 public:
@@ -83,6 +85,19 @@ public:
     Q_INVOKABLE QString folder() const { return m_folder.path(); }
     Q_INVOKABLE QString fileText(const QString& name) const; // of a file in the folder
 
+    // A folder that several devices can open, and one exchange by it without the screens.
+    Q_INVOKABLE QString sharedFolder();
+    Q_INVOKABLE void exchange();
+    // Somebody is invited here, joins by the shared folder with a device of his own, and is confirmed.
+    Q_INVOKABLE OtherDevice* joinAnother(const QString& name, const QString& role, const QString& label);
+    // A programme that somebody else made; this world is not in it.
+    Q_INVOKABLE OtherDevice* otherProgramme(const QString& name, const QString& coordinator);
+    // Everything here as one carried file; its path.
+    Q_INVOKABLE QString writeFile();
+    // The coordinator says of a record that it stands.
+    Q_INVOKABLE void standsNow(const QString& record);
+    Q_INVOKABLE QString memberId(const QString& name) const;
+
 private:
     void start();
     void speak();
@@ -97,6 +112,7 @@ private:
     QString m_today = QStringLiteral("2026-07-14");
     QString m_member = QStringLiteral("Wren");
     QString m_language;
+    QString m_opened;
     QStringList m_urls;
     QStringList m_schemes;
     QTranslator m_translator;

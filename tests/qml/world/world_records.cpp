@@ -3,11 +3,10 @@
 #include "domain/records/programme.h"
 #include "domain/records/visit.h"
 #include "world.h"
+#include "world_values.h"
 
 using namespace duskrow;
 using namespace duskrow::domain;
-
-namespace {
 
 Value toValue(const QVariant& value)
 {
@@ -32,6 +31,8 @@ QVariant toVariant(const Value& value)
     if (const auto* text = std::get_if<std::string>(&value)) return QString::fromStdString(*text);
     return {};
 }
+
+namespace {
 
 template <typename R>
 bool gather(store::Reader& reader, const QString& kind, QStringList& ids)

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QString>
+
+#include "app/exchange/people.h"
+
+namespace duskrow::app {
+
+// Records and changes of whatever kind, in words, for lists that hold many kinds.
+class RecordWords {
+public:
+    // reader, people  outlive this
+    RecordWords(store::Reader& reader, const People& people, const domain::Moment& now)
+        : m_reader(reader), m_people(people), m_now(now)
+    {
+    }
+
+    // "Visit of Tuesday 7 July · Slough corner · bertha 1"; the kind alone where nothing more is known.
+    [[nodiscard]] QString titleOf(const std::vector<domain::Change>& changes) const;
+    [[nodiscard]] QString valueOf(
+        const std::string& kind, const std::string& field, const domain::Value& value) const;
+    // "Catch: 47 moths", for every field worth reading.
+    [[nodiscard]] QStringList linesOf(const domain::Change& change) const;
+    // "Ida, 9 July, 07:30"
+    [[nodiscard]] QString whoAndWhen(const domain::Change& change) const;
+
+private:
+    [[nodiscard]] QString placeOf(const domain::Uuid& trap, const domain::Uuid& site) const;
+
+    store::Reader& m_reader;
+    const People& m_people;
+    domain::Moment m_now;
+};
+
+} // namespace duskrow::app

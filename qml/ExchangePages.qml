@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+// The pages that have to do with the others of the programme.
+import QtQuick
+import Duskrow.App
+import Duskrow.Desk
+
+QtObject {
+    id: root
+
+    required property App app
+    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join"]
+
+    signal opened(string route, string subject)
+    signal left
+
+    readonly property Component exchange: Component {
+        Exchange {
+            model: root.app.exchange()
+            joinedLine: root.app.joinedLine
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component carried: Component {
+        Carried {
+            id: carriedPage
+            model: root.app.carried(carriedPage.subject)
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component members: Component {
+        Members {
+            model: root.app.members()
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component member: Component {
+        MemberPage {
+            id: memberPage
+            model: root.app.member(memberPage.subject)
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component invite: Component {
+        Invite {
+            id: invitePage
+            model: root.app.invite(invitePage.subject)
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component differences: Component {
+        Differences {
+            model: root.app.differences()
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component join: Component {
+        Join {
+            id: joinPage
+            model: root.app.join(joinPage.subject)
+            onBack: root.left()
+        }
+    }
+}
