@@ -66,8 +66,8 @@ void App::adopt(std::unique_ptr<Session> session)
     if (m_session) m_formerSessions.push_back(std::move(m_session));
     m_session = std::move(session);
     const auto roster = store::rosterOf(m_session->reader(), m_session->store().programme());
-    m_isJoined = roster && !roster->founders().empty()
-        && !roster->founders().contains(m_session->store().stream());
+    m_isJoined =
+        roster && !roster->founders().empty() && !roster->founders().contains(m_session->store().stream());
     connect(m_session.get(), &Session::changed, this, &App::stateChanged);
     connect(m_session.get(), &Session::changed, this, &App::countQuestions);
     connect(m_session.get(), &Session::troubled, this, [this](const Error& error) {
