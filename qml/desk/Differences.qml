@@ -53,7 +53,7 @@ ScreenFrame {
         enabled: !root.model.busy
         Layout.fillWidth: true
         onActed: (key, subject) => root.model.take(key)
-        onOther: (key, subject) => root.model.leave(subject)
+        onDeclined: (key, subject) => root.model.leave(subject)
     }
 
     AsideList {

@@ -58,6 +58,13 @@ ScreenFrame {
         onClicked: root.opened("programme", "")
     }
 
+    YearExchange {
+        questions: root.questions
+        isJoined: root.isJoined
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
+    }
+
     SectionLabel {
         visible: root.model.protocols.count > 0
         text: qsTr("Protocols in use")
@@ -98,13 +105,6 @@ ScreenFrame {
                 Layout.fillWidth: true
             }
         }
-    }
-
-    YearExchange {
-        questions: root.questions
-        isJoined: root.isJoined
-        Layout.fillWidth: true
-        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     SectionLabel {

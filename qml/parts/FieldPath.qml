@@ -55,6 +55,7 @@ ColumnLayout {
         sourceComponent: root.isFolder ? folderDialog : fileDialog
     }
 
+    // qmllint disable unqualified
     Component {
         id: folderDialog
         FolderDialog {
@@ -73,4 +74,5 @@ ColumnLayout {
             onAccepted: root.edited(String(files.selectedFile))
         }
     }
+    // qmllint enable unqualified
 }

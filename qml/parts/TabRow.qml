@@ -89,13 +89,12 @@ Item {
                     visible: tab.mark.length > 0
                     x: Math.min(parent.width - width, (parent.width + tab.wordsWidth) / 2 + Theme.gapTiny)
                     anchors.verticalCenter: parent.verticalCenter
-                    width: Math.max(height, markWords.implicitWidth + Theme.gap)
-                    height: markWords.implicitHeight + 2
+                    width: Math.max(height, measure.width(tab.mark, Theme.typeLeast) + Theme.gap)
+                    height: Math.ceil(Theme.typeLeast * 1.4)
                     radius: height / 2
                     color: Theme.next
 
                     Words {
-                        id: markWords
                         anchors.centerIn: parent
                         text: tab.mark
                         color: Theme.nextInk

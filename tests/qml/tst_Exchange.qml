@@ -149,6 +149,46 @@ ExchangeStory {
         compare(preview.model.fileName, "own.dusk");
     }
 
+    function test_whatWasStoppedGoesOnLater() {
+        const at = made();
+        const page = show(at, "exchange");
+        tryVerify(() => page.model.here > 0);
+        const entries = page.model.here;
+        verify(page.model.addFolder(at.world.sharedFolder()));
+        page.model.writeFile(at.world.folder(), "");
+        page.model.exchanger.stop();
+        idle(page);
+        tryVerify(() => page.model.written.startsWith("Stopped"), 5000, "what only waited is answered too");
+        page.model.exchanger.exchange();
+        idle(page);
+        tryCompare(page.model, "handedOver", entries, 10000);
+        compare(page.model.here, 0);
+    }
+
+    function test_whatWaitsForWhom() {
+        const at = made();
+        const ida = at.world.joinAnother("Ida", "coordinator", "phone");
+        for (const day of ["2026-07-12", "2026-07-13"]) {
+            ida.addCount(at.trap, at.site, day, 12);
+            ida.exchange(at.world.sharedFolder());
+        }
+        at.world.loseFileOf(ida);
+        at.world.exchange();
+        compare(at.world.recordsOf("visit").length, 1, "the later entry is not used before the earlier one");
+        const page = show(at, "exchange");
+        tryVerify(() => findChild(page, "waiting0"));
+        compare(find(page, "waiting0").text, "Waiting for 2 entries from Ida’s phone");
+        const file = at.world.folder() + "/all.dusk";
+        ida.writeFile(file);
+        at.main.open("carried", file);
+        const preview = pageOn(at);
+        tryVerify(() => preview.model.isRead, 10000);
+        tap(preview, "takeIn");
+        tryVerify(() => find(preview, "taken").visible, 10000);
+        compare(at.world.recordsOf("visit").length, 3);
+        tryVerify(() => page.model.waiting.count === 0);
+    }
+
     function test_aWayIsGivenUp() {
         const at = made();
         const page = show(at, "exchange");

@@ -49,6 +49,7 @@ void CarriedViewModel::look()
         this,
         [this, looked](const Result<sync::ExchangeReport>& outcome) {
             if (!outcome) return tell(outcome.error());
+            clearTrouble();
             if (*looked) show(**looked);
         });
 }

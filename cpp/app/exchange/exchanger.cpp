@@ -6,6 +6,9 @@
 #include <QPointer>
 #include <QUrl>
 
+#include <algorithm>
+#include <utility>
+
 #include "app/exchange/exchange_words.h"
 #include "sync/client/hub_client.h"
 #include "sync/folder/folder_route.h"
@@ -133,8 +136,12 @@ void Exchanger::run(const QString& doing, Work work, QObject* context, Answer an
 
 void Exchanger::stop()
 {
-    m_waiting.clear();
     m_isStopped = true;
+    ExchangeReport stopped;
+    stopped.wasStopped = true;
+    const auto forgotten = std::exchange(m_waiting, {});
+    for (const Job& job : forgotten)
+        if (job.answer) job.answer(stopped);
 }
 
 void Exchanger::begin()

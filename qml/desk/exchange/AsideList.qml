@@ -15,7 +15,7 @@ ColumnLayout {
     property string otherAct: ""
 
     signal acted(string key, string subject)
-    signal other(string key, string subject)
+    signal declined(string key, string subject)
 
     visible: root.rows.count > 0
     spacing: Theme.gap
@@ -85,7 +85,7 @@ ColumnLayout {
                 visible: root.otherAct.length > 0
                 text: root.otherAct
                 Layout.fillWidth: true
-                onClicked: root.other(row.key, row.subject)
+                onClicked: root.declined(row.key, row.subject)
             }
         }
     }

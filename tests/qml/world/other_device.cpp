@@ -97,6 +97,11 @@ QString OtherDevice::programme() const
     return QString::fromStdString(formatUuid(m_store->programme()));
 }
 
+QString OtherDevice::stream() const
+{
+    return QString::fromStdString(formatHex(m_store->stream()));
+}
+
 QString OtherDevice::invite(
     const QString& name, const QString& role, const QString& until, const QString& hub)
 {

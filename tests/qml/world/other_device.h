@@ -30,6 +30,7 @@ public:
 
     [[nodiscard]] QString member() const;
     [[nodiscard]] QString programme() const;
+    [[nodiscard]] QString stream() const;
 
     Q_INVOKABLE QString invite(
         const QString& name, const QString& role, const QString& until, const QString& hub);

@@ -90,6 +90,8 @@ public:
     Q_INVOKABLE void exchange();
     // Somebody is invited here, joins by the shared folder with a device of his own, and is confirmed.
     Q_INVOKABLE OtherDevice* joinAnother(const QString& name, const QString& role, const QString& label);
+    // A file of another device in the shared folder gets lost: the last but one.
+    Q_INVOKABLE void loseFileOf(OtherDevice* other);
     // A programme that somebody else made; this world is not in it.
     Q_INVOKABLE OtherDevice* otherProgramme(const QString& name, const QString& coordinator);
     // Everything here as one carried file; its path.

@@ -64,6 +64,14 @@ OtherDevice* World::joinAnother(const QString& name, const QString& role, const 
     return other;
 }
 
+void World::loseFileOf(OtherDevice* other)
+{
+    QDir folder(sharedFolder() + QStringLiteral("/duskrow/") + other->programme() + QStringLiteral("/s/")
+        + other->stream());
+    const QStringList files = folder.entryList({QStringLiteral("*.seg")}, QDir::Files, QDir::Name);
+    if (files.size() < 2 || !folder.remove(files[files.size() - 2])) qFatal("there is no file to be lost");
+}
+
 OtherDevice* World::otherProgramme(const QString& name, const QString& coordinator)
 {
     auto* other = new OtherDevice(m_app->session()->clock());
