@@ -244,7 +244,7 @@ void Folding::eachBody(const std::function<bool(std::string_view)>& use)
     SQLite::Statement segments(m_database, "SELECT id FROM segment WHERE waits=0 ORDER BY id");
     while (segments.executeStep()) {
         const auto unpacked = m_lines.segment(segments.getColumn(0).getInt64());
-        if (!unpacked) continue;
+        if (!unpacked || unpacked->isUnread) continue;
         for (const std::string_view line : unpacked->lines)
             if (line.starts_with('{') && !use(line)) return;
     }

@@ -2,7 +2,10 @@
 #include "store/sealed_lines.h"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <zstd.h>
+
+#include "domain/log/bounded_json.h"
 
 namespace duskrow::store {
 
@@ -22,6 +25,13 @@ std::vector<std::string_view> linesOf(std::string_view text)
         text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
     }
     return lines;
+}
+
+// Whether the header of a segment names an ability that this version lacks: it has none so far.
+bool needsMore(std::string_view header)
+{
+    const auto json = parseBounded(header, 16);
+    return json && json->is_object() && json->contains("needs") && !(*json)["needs"].empty();
 }
 
 } // namespace
@@ -50,7 +60,7 @@ std::shared_ptr<const UnpackedSegment> SealedLines::segment(std::int64_t id)
         break;
     }
     const std::int64_t before = version();
-    Running query = m_statements.prepared("SELECT payload FROM segment WHERE id=?");
+    Running query = m_statements.prepared("SELECT payload, header FROM segment WHERE id=?");
     query->bind(1, id);
     if (!query->executeStep()) return nullptr;
     const SQLite::Column column = query->getColumn(0);
@@ -61,6 +71,9 @@ std::shared_ptr<const UnpackedSegment> SealedLines::segment(std::int64_t id)
     auto unpacked = std::make_shared<UnpackedSegment>();
     unpacked->text = std::move(*text);
     unpacked->lines = linesOf(unpacked->text);
+    const SQLite::Column header = query->getColumn(1);
+    unpacked->isUnread =
+        needsMore({static_cast<const char*>(header.getBlob()), static_cast<std::size_t>(header.getBytes())});
     m_bytes += unpacked->text.size();
     const bool isWhole = std::all_of(unpacked->lines.begin(), unpacked->lines.end(),
         [](std::string_view line) { return line.starts_with('{'); });

@@ -13,6 +13,7 @@ namespace duskrow::store {
 struct UnpackedSegment {
     std::string text;
     std::vector<std::string_view> lines; // into `text`, without line feeds
+    bool isUnread = false; // needs an ability that this version lacks: passed on, and not used
 };
 
 // Reads changes out of segments. The last few that were asked for stay unpacked. Used on one thread only.

@@ -142,7 +142,7 @@ void SegmentShelf::addLines(std::int64_t id, const std::vector<Change>& changes,
 std::vector<Change> SegmentShelf::changesIn(std::int64_t id)
 {
     std::vector<Change> changes;
-    if (const auto unpacked = m_folding.lines().segment(id))
+    if (const auto unpacked = m_folding.lines().segment(id); unpacked && !unpacked->isUnread)
         for (const std::string_view line : unpacked->lines)
             if (auto change = readChange(line)) changes.push_back(std::move(*change));
     return changes;
@@ -230,6 +230,7 @@ Result<Taken> SegmentShelf::take(const IncomingSegment& segment)
 {
     auto result = guarded<Taken>(m_path, [&] {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        m_folding.roster(); // as it stands before this comes in, or nothing would seem to change
         Taken taken;
         const auto place = find(segment.row.id);
         if (place && place->isWhole) return taken;

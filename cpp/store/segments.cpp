@@ -115,8 +115,11 @@ Result<Tail> unsealedTail(Reader& reader, const StreamId& own, std::int64_t most
         "SELECT seq, body FROM change JOIN stream ON local=stream WHERE stream.id=? ORDER BY seq LIMIT "
             + std::to_string(most),
         {bytesOf(own)}, [&](SQLite::Statement& query) {
-            if (tail.lines.empty()) tail.first = query.getColumn(0).getInt64();
-            tail.lines.push_back(query.getColumn(1).getString());
+            const std::int64_t seq = query.getColumn(0).getInt64();
+            if (tail.lines.empty()) tail.first = seq;
+            // Numbers that came from elsewhere are no gap: the rest is the next tail.
+            if (seq == tail.first + static_cast<std::int64_t>(tail.lines.size()))
+                tail.lines.push_back(query.getColumn(1).getString());
         });
     if (!lines) return lines.error();
     const auto before =

@@ -8,7 +8,9 @@
 #include "domain/records/roster.h"
 #include "store/durable_file.h"
 #include "store/founders.h"
+#include "store/own_key.h"
 #include "store/setting.h"
+#include "store/stranded.h"
 
 namespace duskrow::store {
 
@@ -63,62 +65,6 @@ Result<Uuid> programmeOf(
     });
 }
 
-// Where the own stream ends in this file.
-std::int64_t endOf(SQLite::Database& database, const StreamId& stream)
-{
-    SQLite::Statement query(database,
-        "SELECT max(coalesce((SELECT max(seq) FROM change WHERE stream=local), 0), "
-        "coalesce((SELECT max(last) FROM segment WHERE stream=local), 0)) FROM stream WHERE id=?");
-    query.bind(1, stream.data(), static_cast<int>(stream.size()));
-    return query.executeStep() ? query.getColumn(0).getInt64() : 0;
-}
-
-// A key that may go on being used: its store was not copied or restored from elsewhere (another token than
-// the key file's), not put back from a backup (it ends before what was handed over), and has not met its
-// double.
-bool goesOn(SQLite::Database& database, const StreamKey& key)
-{
-    return key.installToken == setting(database, "install_token")
-        && endOf(database, key.stream) >= key.handedOver
-        && setting(database, "forked/" + formatHex(key.stream)).empty();
-}
-
-struct OwnKey {
-    StreamKey key;
-    bool isNew = false;
-    std::optional<StreamKey> before; // that it goes on from
-};
-
-Result<OwnKey> ownKey(
-    SQLite::Database& database, const std::string& path, const std::string& folder, const Uuid& programme)
-{
-    auto found = loadKey(folder, programme);
-    if (!found) return found.error();
-    const auto good = guarded<bool>(path, [&] { return *found && goesOn(database, **found); });
-    if (!good) return good.error();
-    const auto note = [&](const StreamKey& key) {
-        return guarded<Done>(path, [&] {
-            const std::string own = formatHex(key.stream);
-            if (setting(database, "own_stream") != own) putSetting(database, "own_stream", own);
-            return Done{};
-        });
-    };
-    if (*good) {
-        if (const auto noted = note(**found); !noted) return noted.error();
-        return OwnKey{std::move(**found), false, {}};
-    }
-    auto key = makeKey(folder, programme);
-    if (!key) return key.error();
-    const auto stored = guarded<bool>(path, [&] {
-        const bool isFirst = setting(database, "install_token").empty();
-        putSetting(database, "install_token", key->installToken);
-        return isFirst;
-    });
-    if (!stored) return stored.error();
-    if (const auto noted = note(*key); !noted) return noted.error();
-    return OwnKey{std::move(*key), !*stored, std::move(*found)};
-}
-
 bool stands(const std::string& path)
 {
     std::error_code failure;
@@ -165,6 +111,10 @@ Result<Store::Parts> Store::prepare(const std::string& path, const OpenHow& how)
     parts.key = std::move(own->key);
     parts.hasNewStream = own->isNew;
     parts.keyBefore = std::move(own->before);
+    std::set<StreamId> keys;
+    for (const StreamKey& former : retiredKeys(how.keyFolder, parts.programme)) keys.insert(former.stream);
+    const auto adopted = adoptStranded(*parts.database, path, parts.key.stream, keys);
+    if (!adopted) return adopted.error();
     parts.folding = std::make_unique<Folding>(*parts.database, parts.programme, parts.key.stream);
     if (const auto fresh = refreshTables(*parts.folding, path, how.progress); !fresh) return fresh.error();
     const auto founders =
@@ -319,8 +269,9 @@ Result<Taken> Store::takeNow(const IncomingSegment& segment)
 Result<Done> Store::sealNow(const SegmentRow& segment)
 {
     return wait<Done>([&]() -> Result<Done> {
-        if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
-            return noted.error();
+        if (segment.stream == m_key.stream)
+            if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
+                return noted.error();
         return m_shelf->seal(segment);
     });
 }
@@ -359,6 +310,11 @@ Result<Done> Store::goOnFrom(const StreamKey& before)
 Signature Store::sign(std::string_view message) const
 {
     return signWith(m_key, message);
+}
+
+std::vector<StreamKey> Store::formerKeys() const
+{
+    return retiredKeys(m_keyFolder, m_programme);
 }
 
 void Store::flush()

@@ -58,6 +58,8 @@ public:
     // Keeps refused bytes beside the store, with the reason.
     domain::Result<domain::Done> keepAsideNow(const AsideRow& row, std::string_view bytes);
     [[nodiscard]] domain::Signature sign(std::string_view message) const;
+    // Of the streams that this installation wrote before the one it writes now.
+    [[nodiscard]] std::vector<StreamKey> formerKeys() const;
     [[nodiscard]] const domain::PublicKey& publicKey() const { return m_key.publicKey; }
     // Whether this opening began a new stream, because the store was copied, restored or met its double.
     [[nodiscard]] bool hasNewStream() const { return m_hasNewStream; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "store/stream_key.h"
 
+#include <algorithm>
 #include <charconv>
 #include <filesystem>
 #include <fstream>
@@ -14,6 +15,11 @@ namespace duskrow::store {
 using namespace duskrow::domain;
 
 namespace {
+
+std::filesystem::path retiredPath(const std::string& folder, const Uuid& programme, const StreamId& stream)
+{
+    return std::filesystem::path(folder) / (formatUuid(programme) + '-' + formatHex(stream) + ".key");
+}
 
 StreamKey keyFromSeed(const std::array<std::uint8_t, 32>& seed, std::string token, const Uuid& programme)
 {
@@ -76,9 +82,10 @@ Signature signWith(const StreamKey& key, std::string_view message)
     return signature;
 }
 
-Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& programme)
+namespace {
+
+Result<std::optional<StreamKey>> readKey(const std::filesystem::path& path, const Uuid& programme)
 {
-    const std::filesystem::path path = keyFile(folder, programme);
     std::error_code failure;
     if (std::filesystem::status(path, failure).type() == std::filesystem::file_type::not_found)
         return std::optional<StreamKey>{};
@@ -99,6 +106,34 @@ Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& 
             return Error{ErrorCode::KeyUnreadable, {path.string()}};
     }
     return std::optional<StreamKey>{std::move(key)};
+}
+
+} // namespace
+
+Result<std::optional<StreamKey>> loadKey(const std::string& folder, const Uuid& programme)
+{
+    return readKey(keyFile(folder, programme), programme);
+}
+
+Result<Done> retireKey(const std::string& folder, const Uuid& programme, const StreamKey& key)
+{
+    return writeKey(retiredPath(folder, programme, key.stream), key);
+}
+
+std::vector<StreamKey> retiredKeys(const std::string& folder, const Uuid& programme)
+{
+    std::vector<StreamKey> keys;
+    std::error_code failure;
+    const std::string begin = formatUuid(programme) + '-';
+    for (std::filesystem::directory_iterator entry(folder, failure);
+         !failure && entry != std::filesystem::directory_iterator(); entry.increment(failure)) {
+        const std::filesystem::path& path = entry->path();
+        if (path.extension() != ".key" || !path.filename().string().starts_with(begin)) continue;
+        if (auto key = readKey(path, programme); key && *key) keys.push_back(std::move(**key));
+    }
+    std::sort(
+        keys.begin(), keys.end(), [](const StreamKey& a, const StreamKey& b) { return a.stream < b.stream; });
+    return keys;
 }
 
 Uuid newId(Instant now)

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "domain/log/change.h"
 
@@ -32,6 +33,15 @@ domain::Result<std::optional<StreamKey>> loadKey(const std::string& folder, cons
 //
 // Errors  KeyUnreadable {path} when it cannot be written; DiskFull
 domain::Result<StreamKey> makeKey(const std::string& folder, const domain::Uuid& programme);
+
+// Puts the key of a stream that goes on no more beside the new one: what it wrote and did not hand over yet
+// still needs its signature.
+//
+// Errors  KeyUnreadable {path} when it cannot be written; DiskFull
+domain::Result<domain::Done> retireKey(
+    const std::string& folder, const domain::Uuid& programme, const StreamKey& key);
+// Those keys, as far as they can be read.
+std::vector<StreamKey> retiredKeys(const std::string& folder, const domain::Uuid& programme);
 
 // Notes in the key's file, before it happens, that numbers up to this one may leave the device. A store that
 // was put back from a backup then shows: it ends before that number.

@@ -204,8 +204,8 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "This invitation was good until %1. Ask the coordinator for a new one.")};
     case ErrorCode::InvitationUsed:
-        return {QT_TRANSLATE_NOOP("ErrorText",
-            "A device has come in with this code already. Ask the coordinator for a new one.")};
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "A device has come in with this code already. Ask the coordinator for a new one.")};
     case ErrorCode::InvitationDoubtful:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "More than one programme or founder answers to this code. Ask the coordinator for the whole "
@@ -218,8 +218,8 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
         return {QT_TRANSLATE_NOOP("ErrorText",
             "Nobody has said who holds the store %1. Open it in Duskrow once and choose your name.")};
     case ErrorCode::CoordinatorsOnly:
-        return {QT_TRANSLATE_NOOP(
-            "ErrorText", "Only a coordinator of the programme may do this. Ask yours to.")};
+        return {
+            QT_TRANSLATE_NOOP("ErrorText", "Only a coordinator of the programme may do this. Ask yours to.")};
     case ErrorCode::RootsOnly:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "Only the device that founded the programme, or one made its equal, may do this. Do it there.")};

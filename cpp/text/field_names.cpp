@@ -44,6 +44,7 @@ constexpr std::array names{
     Name{"ended_after", QT_TRANSLATE_NOOP("FieldName", "the last change of it that counts")},
     Name{"invitation", QT_TRANSLATE_NOOP("FieldName", "the invitation")},
     Name{"proof", QT_TRANSLATE_NOOP("FieldName", "the proof of the invitation")},
+    Name{"follows_key", QT_TRANSLATE_NOOP("FieldName", "the key it goes on from")},
     Name{"record", QT_TRANSLATE_NOOP("FieldName", "the record")},
     Name{"says", QT_TRANSLATE_NOOP("FieldName", "whether the record stands")},
     Name{"change", QT_TRANSLATE_NOOP("FieldName", "the change")},

@@ -19,6 +19,10 @@ constexpr std::array table{
     Command{"export", "Write what a store holds as files for other programs", declareExport},
     Command{
         "check", "Whether a store is sound: the file, the log and the tables folded from it", declareCheck},
+    Command{"programme", "Begin a programme, invite, join, and see who takes part", declareProgramme},
+    Command{"exchange", "Exchange records with others, by folder, hub or carried file", declareExchange},
+    Command{"differences", "Where people differ, and what was kept aside", declareDifferences},
+    Command{"settle", "Say what a difference comes to, as a coordinator", declareSettle},
 };
 
 } // namespace

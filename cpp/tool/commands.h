@@ -34,5 +34,9 @@ Work declareFrames(CLI::App& line);
 Work declarePlanFrames(CLI::App& line);
 Work declareExport(CLI::App& line);
 Work declareCheck(CLI::App& line);
+Work declareProgramme(CLI::App& line);
+Work declareExchange(CLI::App& line);
+Work declareDifferences(CLI::App& line);
+Work declareSettle(CLI::App& line);
 
 } // namespace duskrow::tool

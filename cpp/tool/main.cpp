@@ -13,10 +13,11 @@ constexpr int refused = 2;
 
 QString misread(const CLI::ParseError& error, const CLI::App& line)
 {
-    const CLI::App* meant = &line;
-    for (const CLI::App* command : line.get_subcommands()) meant = command;
     QString program = QString::fromStdString(line.get_name());
-    if (meant != &line) program += QLatin1Char(' ') + QString::fromStdString(meant->get_name());
+    for (const CLI::App* meant = &line; !meant->get_subcommands().empty();) {
+        meant = meant->get_subcommands().back();
+        program += QLatin1Char(' ') + QString::fromStdString(meant->get_name());
+    }
     QString what = QString::fromUtf8(error.what()).simplified();
     while (what.endsWith(u'.')) what.chop(1);
     return QCoreApplication::translate("Tool", "%1. See %2 --help.").arg(what, program);

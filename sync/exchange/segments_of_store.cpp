@@ -39,12 +39,21 @@ store::IncomingSegment unread(const SegmentHead& head)
 
 } // namespace
 
-Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
+namespace {
+
+// Who signs the tail of a stream.
+struct Signer {
+    StreamId stream{};
+    PublicKey key{};
+    Sign sign;
+};
+
+Result<std::int64_t> sealTailOf(store::Store& store, store::Reader& reader, const Signer& signer)
 {
     std::int64_t made = 0;
     std::optional<std::int64_t> rosterChanges;
     while (true) {
-        const auto tail = store::unsealedTail(reader, store.stream(), mostChanges);
+        const auto tail = store::unsealedTail(reader, signer.stream, mostChanges);
         if (!tail) return tail.error();
         if (tail->lines.empty()) return made;
         if (!rosterChanges) {
@@ -53,16 +62,34 @@ Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
             rosterChanges = roster->changes();
         }
         const Sealing how{.programme = store.programme(),
-            .stream = store.stream(),
-            .key = store.publicKey(),
+            .stream = signer.stream,
+            .key = signer.key,
             .previous = tail->previous,
             .roster = *rosterChanges};
-        const auto head =
-            seal(how, tail->lines, [&](std::string_view message) { return store.sign(message); });
+        const auto head = seal(how, tail->lines, signer.sign);
         if (!head) return head.error();
         if (const auto kept = store.sealNow(rowOf(*head)); !kept) return kept.error();
         ++made;
     }
+}
+
+} // namespace
+
+Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
+{
+    // What an earlier stream of this device wrote and never handed over comes first.
+    std::int64_t made = 0;
+    for (const store::StreamKey& key : store.formerKeys()) {
+        const auto sealed = sealTailOf(store, reader,
+            {key.stream, key.publicKey,
+                [&](std::string_view message) { return store::signWith(key, message); }});
+        if (!sealed) return sealed.error();
+        made += *sealed;
+    }
+    const auto sealed = sealTailOf(store, reader,
+        {store.stream(), store.publicKey(), [&](std::string_view message) { return store.sign(message); }});
+    if (!sealed) return sealed.error();
+    return made + *sealed;
 }
 
 Result<Done> refuse(store::Store& store, std::string_view bytes, const std::string& origin,

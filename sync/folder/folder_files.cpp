@@ -33,7 +33,7 @@ std::optional<std::string> readPlainFile(const fs::path& path, std::size_t most)
     const int file = ::open(path.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC);
     if (file < 0) return std::nullopt;
     std::optional<std::string> bytes;
-    struct stat about {};
+    struct stat about = {};
     if (::fstat(file, &about) == 0 && S_ISREG(about.st_mode) && about.st_size >= 0
         && static_cast<std::size_t>(about.st_size) <= most) {
         bytes.emplace(static_cast<std::size_t>(about.st_size), '\0');

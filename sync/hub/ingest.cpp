@@ -60,12 +60,14 @@ Arrival arrivalOf(const sync::Segment& segment, const StreamId& pushedBy, Instan
 Result<bool> differs(Hub& hub, const Uuid& programme, const sync::Segment& segment)
 {
     const auto& header = segment.head.header;
+    if (segment.lines.empty()) return false; // needs what this hub lacks
     const auto stored = hub.store.overlapping(programme, header.stream, header.first, header.last);
     if (!stored) return stored.error();
     for (const StoredSegment& other : *stored) {
         auto head = sync::readHead(other.bytes);
         if (!head) return head.error();
         const auto opened = sync::openSegment(std::move(*head));
+        if (!opened && opened.error().code == domain::ErrorCode::SegmentNewer) continue;
         if (!opened) return opened.error();
         const auto& held = opened->head.header;
         const auto from = std::max(held.first, header.first);
@@ -130,6 +132,10 @@ Taken take(Hub& hub, const Known& known, sync::SegmentHead head, const StreamId&
     auto segment = sync::openSegment(std::move(head));
     if (!segment) {
         if (segment.error().code == domain::ErrorCode::SegmentForged) return asideFor("forged");
+        // It goes no further than the signature here; others may be able to.
+        if (segment.error().code == domain::ErrorCode::SegmentNewer)
+            return reason.empty() ? store(hub, programme, sync::Segment{asRead, {}}, pushedBy)
+                                  : asideFor(reason);
         return refused(refusalOf(segment.error()));
     }
     if (!reason.empty()) {

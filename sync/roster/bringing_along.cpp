@@ -5,6 +5,7 @@
 
 #include "store/photos.h"
 #include "store/queries.h"
+#include "store/segments.h"
 
 namespace duskrow::sync {
 
@@ -38,8 +39,8 @@ private:
 
 class Bringing {
 public:
-    Bringing(store::Reader& solo, store::Reader& here, store::Store& joined, const Uuid& member)
-        : m_solo(solo), m_here(here), m_joined(joined), m_member(member)
+    Bringing(store::Reader& solo, store::Reader& here, store::Store& joined, const Uuid& member, LocalDay now)
+        : m_solo(solo), m_here(here), m_joined(joined), m_member(member), m_today(now)
     {
     }
 
@@ -59,6 +60,8 @@ public:
 private:
     void readNames()
     {
+        m_isCoordinator =
+            m_trouble(store::rosterOf(m_here, m_joined.programme())).isCoordinator(m_joined.stream());
         const auto me = m_trouble(m_solo.deviceSetting("me"));
         m_me = me ? parseUuid(*me).value_or(Uuid{}) : Uuid{};
         for (const Member& one : m_trouble(allOf<Member>(m_solo))) m_names[one.id] = one.name;
@@ -94,14 +97,16 @@ private:
             const auto same = here.find(district.name);
             if (same != here.end() && same->second != district.id)
                 m_districts[district.id] = same->second;
-            else
-                add(district, {});
+            else if (add(district, {}) && !m_isCoordinator)
+                m_brought.districtsNotHere.insert(district.name);
         }
     }
 
     void bringSitesAndTraps()
     {
         for (Site site : m_trouble(allOf<Site>(m_solo))) {
+            // Who says the season of a site made it: without one it would be nobody's.
+            if (site.season.isNil()) site.season = seasonId(m_joined.programme(), yearOf(m_today));
             toSeason(site.season, {});
             if (const auto mapped = m_districts.find(site.district); mapped != m_districts.end())
                 site.district = mapped->second;
@@ -180,24 +185,28 @@ private:
         ++m_brought.photos;
     }
 
+    // False when it was there already.
     template <typename R>
-    void add(const R& record, Uuid site)
+    bool add(const R& record, Uuid site)
     {
         if (!m_trouble(m_here.changesOf(record.id)).empty()) {
             ++m_brought.alreadyThere;
-            return;
+            return false;
         }
         if (site.isNil() && kindOf<R>().name != "district")
             if (const auto changes = m_trouble(m_solo.changesOf(record.id)); !changes.empty())
                 site = changes.front().site;
         m_edits.push_back(creation(record, site));
         ++m_brought.records;
+        return true;
     }
 
     store::Reader& m_solo;
     store::Reader& m_here;
     store::Store& m_joined;
     Uuid m_member;
+    LocalDay m_today;
+    bool m_isCoordinator = false;
     Uuid m_me; // in the old store
     std::map<Uuid, std::string> m_names; // of members there
     std::map<Uuid, int> m_years; // of seasons there
@@ -215,7 +224,7 @@ Result<Brought> bringAlong(store::Reader& solo, store::Store& joined, const Uuid
 {
     const auto here = joined.reader();
     if (!here) return here.error();
-    Bringing bringing(solo, **here, joined, member);
+    Bringing bringing(solo, **here, joined, member, now.day);
     auto edits = bringing.edits();
     if (!edits) return edits.error();
     const auto kept = joined.keepNow(

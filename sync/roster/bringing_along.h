@@ -15,6 +15,7 @@ struct Brought {
     std::int64_t photosMissing = 0; // named by a record, but not beside the old store
     std::set<int> yearsNotHere; // seasons that the programme has not begun: their records lie ready for them
     std::set<std::string> pestsNotHere; // trapped or scouted, and not in use here in that season
+    std::set<std::string> districtsNotHere; // their names; kept aside until a coordinator lets them in
     std::int64_t otherKeepers = 0; // sites that another member kept before; they are the new member's now
 };
 

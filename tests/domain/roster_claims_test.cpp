@@ -77,6 +77,23 @@ private Q_SLOTS:
         if (invitation != invitations.end()) QCOMPARE(invitation->second.isClaimed, expected);
     }
 
+    // Every claim names the key of its device; that takes nothing from a root.
+    void theClaimOfACoordinatorCounts()
+    {
+        RosterScene scene = district();
+        scene.invites("founder", "Cora", "spring");
+        scene.claims("new", "spring");
+        const Roster roster = scene.roster();
+        QVERIFY(roster.isCoordinator(stream("new")));
+        bool isFound = false;
+        for (const Change& change : scene.changes())
+            if (change.ref.stream == stream("new") && change.kind == "device") {
+                isFound = true;
+                QVERIFY(roster.standing(change) == Standing::Counts);
+            }
+        QVERIFY(isFound);
+    }
+
     void ofTwoClaimsNoneCountsUntilOneIsConfirmed()
     {
         RosterScene scene = district();

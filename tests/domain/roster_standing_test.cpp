@@ -347,7 +347,7 @@ private Q_SLOTS:
             {"hal: visit at gus field", "+ + + + + + + - - -"},
             {"cora: visit at kim field", "+ + + - - - - - + -"},
             {"cora: member at ", "+ + + + + + + + + +"},
-            {"cora: invitation at ", "+ + + - - - - - - -"},
+            {"cora: invitation at ", "+ + + + + + + + + +"},
             {"stranger: visit at gus field", "+ + + + + - + - - +"},
         };
         for (const auto& [what, row] : table)

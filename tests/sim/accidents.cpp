@@ -85,6 +85,41 @@ void stepBackup(World& world)
     phone.backup = Phone::Backup{phone.expected};
 }
 
+namespace {
+
+bool isSameAct(const Change& a, const Change& b)
+{
+    if (a.record != b.record || a.kind != b.kind || a.at != b.at || a.fields.size() != b.fields.size())
+        return false;
+    for (const auto& [name, set] : a.fields)
+        if (!b.fields.contains(name) || b.fields.at(name).value != set.value) return false;
+    return true;
+}
+
+// What nobody can sign any more is there again as changes of the new stream.
+void expectAdopted(World& world, Phone& phone)
+{
+    const Held found = heldBy(*phone.reader, world.book, phone.stream(), true);
+    Lines gone;
+    for (const int line : phone.expected.used)
+        if (!found.used.contains(line)) gone.insert(line);
+    for (const int line : gone) {
+        bool isThere = false;
+        for (const int other : found.used)
+            if (world.book.at(other).ref.stream == phone.stream()
+                && isSameAct(world.book.at(line), world.book.at(other))) {
+                isThere = true;
+                world.mustLive.insert(other);
+            }
+        if (!isThere) broken("a change is lost with its key: " + canonicalJson(world.book.at(line)));
+        phone.expected.used.erase(line);
+        world.count("adopted");
+    }
+    world.forgetWhatOnlyHas(phone, found);
+}
+
+} // namespace
+
 // An old copy of the store takes its place: with the key of today, with the key of then, or with none.
 void stepRestore(World& world)
 {
@@ -106,8 +141,9 @@ void stepRestore(World& world)
             : keys == 1   ? "restored, key of then"
                           : "restored, no key");
     phone.expected = phone.backup->held;
-    phone.mayRenew = true;
+    phone.mayRenew = phone.wasCopied = true;
     phone.open(world);
+    if (keys == 2) expectAdopted(world, phone);
     phone.audit(world, "a restore", true);
 }
 
@@ -128,8 +164,8 @@ void stepClone(World& world)
     twin->lastKey = phone.lastKey;
     twin->hub = phone.hub;
     twin->clockError = phone.clockError;
-    twin->mayRenew = true;
-    phone.mayRenew = true;
+    twin->mayRenew = twin->wasCopied = true;
+    phone.mayRenew = phone.wasCopied = true;
     phone.open(world);
     twin->open(world);
     twin->audit(world, "cloning");

@@ -45,7 +45,7 @@ bool exchangeFolder(World& world, Phone& phone)
     phone.mayRenew = phone.mayRenew || report->metFork;
     if (report->metFork) world.count("fork met");
     if (!world.isFailing) {
-        checkHandedOver(world, phone);
+        if (world.random.percent(30)) checkHandedOver(world, phone);
         phone.audit(world, "the folder");
     }
     return report->changes + report->received + report->sent == 0;

@@ -135,7 +135,6 @@ Changes NaiveRoster::counting(const Changes& ofRecord) const
 bool NaiveRoster::mayRead(const StreamId& reader, const Change& change) const
 {
     if (isCoordinator(reader)) return true;
-    if (change.kind == "invitation") return false;
     const Uuid site = siteOf(change);
     if (site.isNil() || change.ref.stream == reader) return true;
     const Uuid member = memberOf(reader);

@@ -28,9 +28,23 @@ Value said(const Change& change, const std::string& field)
     return found == change.fields.end() ? Value{} : found->second.value;
 }
 
+// Was not withdrawn, or by one who had not seen all that still stands.
 bool stands(const Changes& ofRecord, const Word& heard)
 {
-    return text(pick(ofRecord, "withdrawn", heard)).empty();
+    if (text(pick(ofRecord, "withdrawn", heard)).empty()) return true;
+    Changes listened;
+    for (const Change* change : ofRecord)
+        if (heard(*change)) listened.push_back(change);
+    std::set<ChangeRef> seen;
+    for (const Change* head : headsOf(listened, "withdrawn")) {
+        seen.insert(head->ref);
+        seen.insert(head->saw.begin(), head->saw.end());
+    }
+    for (const Change* change : listened)
+        for (const auto& [field, set] : change->fields)
+            for (const Change* head : headsOf(listened, field))
+                if (!seen.contains(head->ref)) return true;
+    return false;
 }
 
 bool isHeard(const Changes& ofRecord, const Word& heard)

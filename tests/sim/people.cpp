@@ -99,7 +99,7 @@ std::vector<Edit> newSite(World& world, const Phone& phone)
 void editSomething(World& world, Phone& phone)
 {
     Random& random = world.random;
-    if (world.places.empty() || random.percent(6)) return keep(world, phone, newSite(world, phone));
+    if (world.places.size() < 2 || random.percent(2)) return keep(world, phone, newSite(world, phone));
     const Place place = random.of(world.places);
     if (random.percent(45)) {
         std::vector<Edit> edits{newVisit(world, place)};

@@ -96,7 +96,7 @@ void Phone::checkCounts(World& world, const std::string& who) const
             broken(who + "something waits that is not shown (I10)");
     }
     const auto mine = states->find(store->stream());
-    if (mine != states->end() && mine->second.isForked) return;
+    if (wasCopied || (mine != states->end() && mine->second.isForked)) return;
     const auto counts = store::handedOver(*reader, store->stream());
     const auto total = static_cast<std::int64_t>(own[store->stream()].size());
     if (!counts || counts->here + counts->handedOver + counts->atHub != total)

@@ -28,6 +28,7 @@ struct Phone {
     std::chrono::milliseconds clockError{0};
     Held expected; // what must be there whatever happens
     AtHub hub;
+    bool wasCopied = false; // the same numbers may stand twice, in other cuts
     bool mayRenew = false; // copied, put back or met its double: a new stream may begin
     struct Backup {
         Held held;

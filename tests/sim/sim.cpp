@@ -49,11 +49,12 @@ bool run(
         world.finish();
     } catch (const Broken& what) {
         isSound = false;
-        std::cout << "seed " << seed << " broke at step " << world.steps << ": " << what.what() << '\n';
+        std::cout << "seed " << seed << " broke at step " << world.steps << ": " << what.what() << std::endl;
         if (wanted.trace) std::cout << "steps:" << world.trace << '\n';
     }
     counts["changes written"] += world.book.size();
     for (const auto& [name, number] : world.counts) counts[name] += number;
+    if (wanted.trace) std::cout << "seed " << seed << " ends with " << world.random.next() << '\n';
     return isSound;
 }
 

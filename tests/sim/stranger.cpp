@@ -19,10 +19,18 @@ Stranger::Stranger(const Uuid& programme, std::uint64_t seed) : m_programme(prog
     m_stream = streamOf(m_key, programme);
 }
 
+// No change cites itself or a later one of its stream.
+void Stranger::citeOthersOnly(Change& change) const
+{
+    for (auto& [name, set] : change.fields)
+        std::erase_if(set.base, [&](const ChangeRef& ref) { return ref.stream == m_stream; });
+}
+
 int Stranger::write(Book& book, Change change)
 {
     change.programme = m_programme;
     change.ref = {m_stream, m_next++};
+    citeOthersOnly(change);
     m_unsealed.push_back(canonicalJson(change));
     return book.write(m_unsealed.back());
 }
@@ -70,6 +78,7 @@ std::string Stranger::sealAgain(Book& book, const Change& change)
     Change other = change;
     other.programme = m_programme;
     other.ref = {m_stream, m_lastFirst};
+    citeOthersOnly(other);
     const std::string line = canonicalJson(other);
     book.write(line);
     sync::Hash id{};

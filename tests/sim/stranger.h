@@ -27,6 +27,7 @@ public:
     std::vector<std::string> segments; // all that it made and that is sound
 
 private:
+    void citeOthersOnly(Change& change) const;
     std::string seal(const std::vector<std::string>& lines, const sync::Hash& previous, sync::Hash& id);
 
     Uuid m_programme;

@@ -38,9 +38,10 @@ randombytes_implementation s_seeded{name, draw, nullptr, nullptr, drawBytes, nul
 World::World(std::uint64_t number, fs::path where)
     : seed(number), random(number), root(std::move(where)), shared(root / "shared")
 {
+    // Its own beginning draws too, but only once in a process.
+    if (sodium_init() < 0) broken("no sodium");
     s_chance = &random;
     randombytes_set_implementation(&s_seeded);
-    if (sodium_init() < 0) broken("no sodium");
     Disk::instance().disarm();
     fs::remove_all(root);
     fs::create_directories(shared);
@@ -73,7 +74,7 @@ namespace {
 
 void addPeople(World& world)
 {
-    const std::size_t others = 2 + world.random.below(4);
+    const std::size_t others = 2 + world.random.below(3);
     const std::vector<std::string> roles{
         "coordinator", "coordinator", "grower", "agronomist", "grower", "coordinator", "grower"};
     for (std::size_t i = 0; i <= others; ++i) {
@@ -198,13 +199,18 @@ bool World::isExpendable(const Phone& phone) const
     const bool isSecondReady = !isFounderLost && roster->isRoot(phones[1]->stream());
     const auto ofThese = std::count_if(
         phones.begin(), phones.end(), [&](const auto& one) { return one->person == phone.person; });
-    return isSecondReady && ofThese == 1;
+    // Whoever was copied may yet meet its double and begin anew.
+    const bool isOtherSure = !phones[phone.person == 0 ? 1 : 0]->wasCopied;
+    return isSecondReady && ofThese == 1 && isOtherSure;
 }
 
 std::string bytesOfFile(const fs::path& path)
 {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
+    std::ifstream file(path, std::ios::binary | std::ios::ate);
+    std::string bytes(file ? static_cast<std::size_t>(file.tellg()) : 0, '\0');
+    file.seekg(0);
+    file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    return bytes;
 }
 
 } // namespace duskrow::sim

@@ -87,6 +87,36 @@ class ExchangeTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    // The first that comes after opening changes the roster: what it concerns is weighed again all the same.
+    void aRosterThatChangesRightAfterOpening()
+    {
+        RosterScene roster;
+        roster.member("founder", "Gus", "grower");
+        roster.device("founder", "gus", "Gus");
+        roster.site("gus", "field");
+        roster.says(
+            "founder", "device", RosterScene::deviceOf("gus"), "", {{"ended_after", {std::int64_t{0}, {}}}});
+        std::vector<Change> founders;
+        std::vector<Change> growers;
+        for (const Change& change : roster.changes())
+            (change.ref.stream == RosterScene::stream("gus") ? growers : founders).push_back(change);
+        const auto chain = chainOf(founders, {founders.size() - 1, 1});
+        const StoreScene scene;
+        OpenHow how = scene.how();
+        how.programme = RosterScene::programme();
+        how.founders = {RosterScene::stream("founder")};
+        for (const IncomingSegment& segment : {chain[0], chainOf(growers, {9})[0], chain[1]}) {
+            const auto store = Store::open(scene.path(), how);
+            QVERIFY(store.has_value());
+            QVERIFY((*store)->takeNow(segment)->as == TakenAs::Used);
+        }
+        const auto report = checkStore(scene.path());
+        QVERIFY(report.has_value());
+        QVERIFY(report->tablesEqual);
+        SQLite::Database database = scene.raw();
+        QCOMPARE(database.execAndGet("SELECT count(*) FROM now_aside").getInt(), 1);
+    }
+
     void theSameSetComesToTheSameRecords_data()
     {
         QTest::addColumn<unsigned>("seed");

@@ -167,6 +167,69 @@ private Q_SLOTS:
         QVERIFY(isSound(scene));
     }
 
+    // Without its key nobody could sign what stands in no segment: the new stream writes it again.
+    void whatNobodyCanSignIsWrittenAgain()
+    {
+        const StoreScene scene;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+            sealOwn(*store);
+            keepOne(*store, 2);
+            Visit after = visitOf(2, 2);
+            after.pest = Moths{7};
+            const auto edit = correction(visitOf(2, 2), after, idOf(4));
+            QVERIFY(store->keepNow(batchOf(std::vector{edit})).has_value());
+        }
+        OpenHow how = scene.how();
+        how.keyFolder = scene.path("other keys");
+        const auto store = Store::open(scene.path(), how);
+        QVERIFY(store.has_value());
+        const auto reader = (*store)->reader();
+        QVERIFY(unsealedTail(**reader, first, 100)->lines.empty());
+        const auto tail = unsealedTail(**reader, (*store)->stream(), 100);
+        QCOMPARE(tail->first, std::int64_t{1});
+        QCOMPARE(tail->lines.size(), std::size_t{2});
+        const Change correction = *readCanonicalChange(tail->lines.back());
+        const ChangeRef made{(*store)->stream(), 1};
+        QVERIFY(correction.fields.at("pest").base == std::vector{made});
+        QCOMPARE((*reader)->changesOf(idOf(1))->front().ref.stream == first, true); // sealed: as it was
+        SQLite::Database database = scene.raw();
+        QCOMPARE(database.execAndGet("SELECT max(pest) FROM now_visit").getInt(), 7);
+        QVERIFY(isSound(scene));
+    }
+
+    // What needs an ability that this version lacks is passed on and not used: neither when it comes, nor
+    // when its turn comes, nor when the tables are made anew.
+    void whatNeedsMoreIsNotUsed()
+    {
+        const StoreScene scene;
+        const auto store = scene.open();
+        const StreamId other = RosterScene::stream("gus");
+        std::vector<Change> changes;
+        for (std::int64_t number = 1; number <= 4; ++number) {
+            Change change;
+            change.programme = store->programme();
+            change.ref = {other, number};
+            change.kind = "visit";
+            change.record = idOf(static_cast<std::uint32_t>(700 + number));
+            change.fields["pest"].value = number;
+            changes.push_back(change);
+        }
+        std::vector<IncomingSegment> chain = chainOf(changes, {2});
+        chain[1].row.header = R"({"needs":["holograms"]})";
+        for (IncomingSegment::Line& line : chain[1].lines) line = {};
+        QVERIFY(store->takeNow(chain[1])->as == TakenAs::Waits);
+        QVERIFY(store->takeNow(chain[0])->as == TakenAs::Used);
+        SQLite::Database database = scene.raw();
+        QCOMPARE(database.execAndGet("SELECT count(*) FROM now_visit").getInt(), 2);
+        const auto report = checkStore(scene.path());
+        QVERIFY(report.has_value());
+        QVERIFY(report->tablesEqual);
+    }
+
     // Two copies with one key wrote under one stream: who notices begins anew.
     void whoMetItsDoubleBeginsANewStream()
     {
@@ -188,6 +251,36 @@ private Q_SLOTS:
         QVERIFY(store->stream() != first);
         QVERIFY(foundersOf(scene).contains(store->stream()));
         QVERIFY(isSound(scene));
+        // What the old stream had not handed over is still to be signed with its key.
+        const auto former = store->formerKeys();
+        QCOMPARE(former.size(), std::size_t{1});
+        QVERIFY(former.front().stream == first);
+        const auto reader = store->reader();
+        QCOMPARE(unsealedTail(**reader, first, 100)->lines.size(), std::size_t{1});
+        const Signature signature = signWith(former.front(), "tail");
+        QVERIFY(isSignedBy(former.front().publicKey, "tail", signature));
+    }
+
+    // Numbers that came from elsewhere are left out of the next tail, and are no hole in it.
+    void aTailAroundNumbersFromElsewhere()
+    {
+        const StoreScene scene;
+        const auto store = scene.open();
+        keepOne(*store, 1);
+        const auto reader = store->reader();
+        Change other = *readChange(unsealedTail(**reader, store->stream(), 1)->lines.front());
+        other.fields["remark"].value = "the double's"s;
+        Change next = other;
+        next.ref.seq = 2;
+        QVERIFY(store->takeNow(segmentOf(store->stream(), 1, bytesOf({other, next}))).has_value());
+        keepOne(*store, 2);
+        const auto tail = unsealedTail(**reader, store->stream(), 100);
+        QCOMPARE(tail->first, std::int64_t{1});
+        QCOMPARE(tail->lines.size(), std::size_t{1});
+        sealOwn(*store);
+        const auto rest = unsealedTail(**reader, store->stream(), 100);
+        QCOMPARE(rest->first, std::int64_t{3});
+        QCOMPARE(rest->lines.size(), std::size_t{1});
     }
 
     void theKeyFileNotesWhatMayHaveLeft()

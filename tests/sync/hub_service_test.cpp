@@ -1,16 +1,50 @@
 // SPDX-License-Identifier: MIT
 #include <QTest>
 
+#include "sync/hub/store/copy.h"
 #include "sync/hub_scene.h"
 
 using namespace duskrow::tests;
 
-// Photographs, health and figures.
+// Photographs, what is newer, health and figures.
 class HubServiceTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
     void initTestCase() { QVERIFY(sodium_init() >= 0); }
+
+    // It is known to the signature only: kept, passed on to whom it may concern for sure, and no gap.
+    void whatNeedsMoreThanTheHubCanIsKept()
+    {
+        HubScene scene;
+        Phone founder = scene.founded();
+        Phone grower = scene.joined(founder, 2, "grower");
+        Phone other = scene.joined(founder, 3, "grower");
+        grower.visit(1, uuidOf(3, 1));
+        duskrow::sync::SegmentHead newer = grower.seal();
+        json header = json::parse(newer.headerBytes);
+        header["needs"] = {"holograms"};
+        newer.headerBytes = header.dump();
+        newer.signature = grower.keys.sign("DSEG1-signed" + newer.headerBytes);
+        newer = *duskrow::sync::readHead(segmentBytes(newer));
+        QCOMPARE(scene.push(newer, grower.token).status, 201);
+        QCOMPARE(scene.push(newer, grower.token).status, 200);
+        grower.previous = newer.id;
+        grower.visit(2, uuidOf(3, 1));
+        QCOMPARE(scene.push(grower.seal(), grower.token).status, 201);
+        const auto holds = [&](const Phone& reader) {
+            const Response page =
+                scene.ask(Method::Get, scene.path() + "/segments?after=0", {}, reader.token);
+            const auto segments = segmentsIn(page.body);
+            return std::find(segments.begin(), segments.end(), segmentBytes(newer)) != segments.end();
+        };
+        QVERIFY(holds(founder));
+        QVERIFY(holds(grower));
+        QVERIFY(!holds(other));
+        const auto report = duskrow::hub::checkStore(*scene.store);
+        QVERIFY(report.has_value());
+        QVERIFY2(report->faults.empty(), report->faults.empty() ? "" : report->faults.front().c_str());
+    }
 
     void aPhotographComesInParts()
     {

@@ -75,7 +75,6 @@ std::set<Uuid> Roster::sitesOf(const Uuid& member) const
 bool Roster::mayRead(const StreamId& reader, const Change& change) const
 {
     if (isCoordinator(reader)) return true;
-    if (change.kind == "invitation") return false;
     const Uuid& site = change.kind == "site" ? change.record : change.site;
     if (site.isNil()) return true;
     const Uuid member = memberOf(reader);

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include <QCoreApplication>
+
+#include "text/field_names.h"
+#include "text/value_words.h"
+#include "tool/arguments.h"
+#include "tool/commands.h"
+#include "tool/difference_list.h"
+#include "tool/output.h"
+
+namespace duskrow::tool {
+
+using namespace duskrow::domain;
+
+namespace {
+
+struct DifferencesLine {
+    std::string store;
+    std::string keys;
+    bool asJson = false;
+};
+
+void printDifference(const OpenField& open)
+{
+    const RecordKind* kind = findKind(open.kind);
+    print(QStringLiteral("%1 %2: %3 (%4)")
+              .arg(text::kindName(open.kind), QString::fromStdString(formatUuid(open.record)),
+                  text::fieldName(open.kind, open.field), QString::fromStdString(open.field)));
+    for (const OpenValue& value : open.values) {
+        const QString words = kind ? text::valueWords(*kind, open.field, value.value,
+                                  [](const Uuid& id) { return QString::fromStdString(formatUuid(id)); })
+                                   : QString();
+        print(QStringLiteral("  %1  %2  %3")
+                  .arg(words, QString::fromStdString(value.member),
+                      QString::fromStdString(formatRef(value.change))));
+    }
+}
+
+Result<int> sayDifferences(const DifferencesLine& line)
+{
+    auto holding = openToWrite(line.store, line.keys);
+    if (!holding) return holding.error();
+    const auto open = openFields(*holding);
+    if (!open) return open.error();
+    const auto aside = store::asideChanges(*holding->reader);
+    if (!aside) return aside.error();
+    const auto stale = store::staleRulings(*holding->reader);
+    if (!stale) return stale.error();
+    if (line.asJson) {
+        print(QString::fromStdString(differencesJson(*open, *aside, *stale).dump(2)));
+        return 0;
+    }
+    if (open->empty()) print(QCoreApplication::translate("Tool", "Nothing differs."));
+    for (const OpenField& one : *open) printDifference(one);
+    for (const store::AsideChange& one : *aside)
+        print(QCoreApplication::translate("Tool", "Kept aside: a change of %1 %2 (%3), %4.")
+                  .arg(text::kindName(one.kind), QString::fromStdString(formatUuid(one.record)),
+                      QString::fromStdString(one.reason), QString::fromStdString(formatRef(one.change))));
+    for (const store::OpenDifference& one : *stale)
+        print(QCoreApplication::translate("Tool", "Changed since it was said to stand: %1 %2.")
+                  .arg(text::kindName(one.kind), QString::fromStdString(formatUuid(one.record))));
+    return 0;
+}
+
+} // namespace
+
+Work declareDifferences(CLI::App& line)
+{
+    const auto typed = std::make_shared<DifferencesLine>();
+    addStore(line, typed->store);
+    line.add_flag("--json", typed->asJson, "The differences for other programs");
+    addKeys(line, typed->keys);
+    return [typed] { return sayDifferences(*typed); };
+}
+
+} // namespace duskrow::tool

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "tool/difference_list.h"
+
+#include "domain/log/value_json.h"
+
+namespace duskrow::tool {
+
+using namespace duskrow::domain;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+std::string nameOf(const Roster& roster, const StreamId& stream)
+{
+    const auto member = roster.members().find(roster.memberOf(stream));
+    return member == roster.members().end() ? formatHex(stream) : member->second.name;
+}
+
+} // namespace
+
+Result<std::vector<OpenField>> openFields(const Holding& holding)
+{
+    const auto open = store::openDifferences(*holding.reader);
+    if (!open) return open.error();
+    std::vector<OpenField> all;
+    for (const store::OpenDifference& one : *open) {
+        const auto folded =
+            store::foldedRecord(*holding.reader, holding.roster, holding.store->programme(), one.record);
+        if (!folded) return folded.error();
+        if (!*folded) continue;
+        OpenField field{one.record, one.kind, one.field, (*folded)->site, {}};
+        for (const Difference& difference : (*folded)->differences)
+            if (difference.field == one.field)
+                for (const Head& head : difference.heads)
+                    field.values.push_back({head.ref, head.value, nameOf(holding.roster, head.ref.stream)});
+        all.push_back(std::move(field));
+    }
+    return all;
+}
+
+Json differencesJson(const std::vector<OpenField>& open, const std::vector<store::AsideChange>& aside,
+    const std::vector<store::OpenDifference>& stale)
+{
+    Json differences = Json::array();
+    for (const OpenField& one : open) {
+        Json values = Json::array();
+        for (const OpenValue& value : one.values)
+            values.push_back({{"change", formatRef(value.change)}, {"value", Json(jsonOf(value.value))},
+                {"member", value.member}});
+        differences.push_back({{"record", formatUuid(one.record)}, {"kind", one.kind}, {"field", one.field},
+            {"values", std::move(values)}});
+    }
+    Json keptAside = Json::array();
+    for (const store::AsideChange& one : aside)
+        keptAside.push_back({{"record", formatUuid(one.record)}, {"kind", one.kind},
+            {"change", formatRef(one.change)}, {"reason", one.reason}});
+    Json stales = Json::array();
+    for (const store::OpenDifference& one : stale)
+        stales.push_back({{"record", formatUuid(one.record)}, {"kind", one.kind}});
+    return {{"differences", std::move(differences)}, {"kept_aside", std::move(keptAside)},
+        {"stale_rulings", std::move(stales)}};
+}
+
+} // namespace duskrow::tool

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <vector>
+
+#include "store/segments.h"
+#include "tool/holding.h"
+
+namespace duskrow::tool {
+
+// One of the values that stand beside each other.
+struct OpenValue {
+    domain::ChangeRef change;
+    domain::Value value;
+    std::string member; // who wrote it, by name
+};
+
+struct OpenField {
+    domain::Uuid record;
+    std::string kind;
+    std::string field;
+    domain::Uuid site;
+    std::vector<OpenValue> values;
+};
+
+// Every measured field on which people differ.
+domain::Result<std::vector<OpenField>> openFields(const Holding& holding);
+
+nlohmann::ordered_json differencesJson(const std::vector<OpenField>& open,
+    const std::vector<store::AsideChange>& aside, const std::vector<store::OpenDifference>& stale);
+
+} // namespace duskrow::tool
