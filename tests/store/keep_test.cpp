@@ -274,6 +274,8 @@ private Q_SLOTS:
             insertForeign(raw, balloon);
             insertForeign(raw, visit);
             raw.exec("UPDATE setting SET value='old' WHERE key='declaration'");
+            raw.exec("UPDATE setting SET value=value || ' " + formatHex(balloon.ref.stream)
+                + "' WHERE key='founders'");
         }
         const auto store = scene.open();
         QCOMPARE(canonicalJson(historyOf(*store, 9).front()), canonicalJson(balloon));

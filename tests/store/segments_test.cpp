@@ -178,9 +178,10 @@ private Q_SLOTS:
     {
         QFETCH(bool, isLate);
         const StoreScene scene;
-        const auto store = scene.open();
         auto changes = neighbours(4);
         const StreamId stream = changes[0].ref.stream;
+        scene.letCount(stream);
+        const auto store = scene.open();
         taken(*store, segmentOf(stream, 1, bytesOf(changes)));
         auto other = changes;
         other[3].fields["pest"].value = std::int64_t{77};

@@ -72,6 +72,14 @@ public:
         return std::move(*opened);
     }
 
+    // Makes the store, with another stream among those that made the programme.
+    void letCount(const domain::StreamId& other) const
+    {
+        [[maybe_unused]] const auto made = open();
+        raw().exec(
+            "UPDATE setting SET value=value || ' " + domain::formatHex(other) + "' WHERE key='founders'");
+    }
+
     // The file itself, behind the back of the store.
     [[nodiscard]] SQLite::Database raw() const
     {
