@@ -274,11 +274,12 @@ private Q_SLOTS:
             insertForeign(raw, balloon);
             insertForeign(raw, visit);
             raw.exec("UPDATE setting SET value='old' WHERE key='declaration'");
-            raw.exec("UPDATE setting SET value=value || ' " + formatHex(balloon.ref.stream)
-                + "' WHERE key='founders'");
         }
         const auto store = scene.open();
-        QCOMPARE(canonicalJson(historyOf(*store, 9).front()), canonicalJson(balloon));
+        const Change balloonNow = historyOf(*store, 9).front();
+        QCOMPARE(balloonNow.kind, balloon.kind);
+        QVERIFY(balloonNow.fields == balloon.fields);
+        const ChangeRef before = historyOf(*store, 1).front().ref;
         const Visit found = visitAt(*store, 1);
         QCOMPARE(found.pest->value(), std::int64_t{5});
         QVERIFY(!found.state);
@@ -290,7 +291,7 @@ private Q_SLOTS:
         after.pest = Moths{6};
         after.state = TrapState::Fine;
         QVERIFY(store->keepNow(batchOf(std::vector{correction(found, after, {})})).has_value());
-        QVERIFY(historyOf(*store, 1).back().fields.at("state").base == std::vector{visit.ref});
+        QVERIFY(historyOf(*store, 1).back().fields.at("state").base == std::vector{before});
         QVERIFY(visitAt(*store, 1).fromNewer.at("zz") == Value{true});
         QVERIFY(visitAt(*store, 1).state == TrapState::Fine);
         QVERIFY(checkStore(scene.path())->isSound());

@@ -9,7 +9,7 @@ using enum MergeClass;
 
 namespace {
 
-constexpr std::int64_t mostNumber = std::numeric_limits<std::int64_t>::max();
+constexpr std::int64_t mostNumber = 9'007'199'254'740'991; // that every JSON reader holds
 
 } // namespace
 
