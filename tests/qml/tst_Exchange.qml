@@ -9,6 +9,12 @@ ExchangeStory {
 
     name: "Exchange"
 
+    function chooseFolder(page, folder) {
+        tap(page, "addFolder");
+        paste(page, "folder", folder);
+        tap(page, "takeFolder");
+    }
+
     function idle(page) {
         tryVerify(() => !page.model.exchanger.running, 10000);
     }
@@ -45,9 +51,7 @@ ExchangeStory {
     function test_aFolderThatIsNotThereSaysWhatToDo() {
         const at = made();
         const page = show(at, "exchange");
-        tap(page, "addFolder");
-        paste(page, "folder", at.world.folder() + "/nowhere");
-        tap(page, "takeFolder");
+        chooseFolder(page, at.world.folder() + "/nowhere");
         tryVerify(() => find(page, "trouble").visible);
         verify(find(page, "trouble").text.includes("is not there"));
         compare(page.model.ways.count, 0);
@@ -57,9 +61,7 @@ ExchangeStory {
         const at = made();
         const ida = at.world.joinAnother("Ida", "coordinator", "phone");
         const page = show(at, "exchange");
-        tap(page, "addFolder");
-        paste(page, "folder", at.world.sharedFolder());
-        tap(page, "takeFolder");
+        chooseFolder(page, at.world.sharedFolder());
         tryVerify(() => page.model.ways.count === 1);
         idle(page);
         at.main.open("season", at.trap);
@@ -78,9 +80,7 @@ ExchangeStory {
         compare(find(history, "marks").text, "", "one who keeps a season alone is not told");
         at.main.open("exchange", "");
         const page = pageOn(at);
-        tap(page, "addFolder");
-        paste(page, "folder", at.world.sharedFolder());
-        tap(page, "takeFolder");
+        chooseFolder(page, at.world.sharedFolder());
         tryCompare(page.model, "here", 0, 10000);
         const before = show(at, "history", "visit/" + at.visit);
         compare(find(before, "marks").text, "Handed over");
@@ -192,9 +192,7 @@ ExchangeStory {
     function test_aWayIsGivenUp() {
         const at = made();
         const page = show(at, "exchange");
-        tap(page, "addFolder");
-        paste(page, "folder", at.world.sharedFolder());
-        tap(page, "takeFolder");
+        chooseFolder(page, at.world.sharedFolder());
         tryVerify(() => page.model.ways.count === 1);
         idle(page);
         tap(find(page, "way0"), "removeWay");
