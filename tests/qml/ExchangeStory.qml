@@ -78,4 +78,10 @@ TestCase {
         box.insert(0, words);
         box.textEdited();
     }
+
+    function chooseFolder(page, folder) {
+        tap(page, "addFolder");
+        paste(page, "folder", folder);
+        tap(page, "takeFolder");
+    }
 }

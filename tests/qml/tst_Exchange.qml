@@ -9,12 +9,6 @@ ExchangeStory {
 
     name: "Exchange"
 
-    function chooseFolder(page, folder) {
-        tap(page, "addFolder");
-        paste(page, "folder", folder);
-        tap(page, "takeFolder");
-    }
-
     function idle(page) {
         tryVerify(() => !page.model.exchanger.running, 10000);
     }
