@@ -14,8 +14,8 @@ namespace {
 
 void compareWithOracle(World& world, Phone& phone)
 {
-    const Text expected =
-        naiveTables(world.programme, world.founders, world.book.changes(phone.expected.used));
+    const Text expected = naiveTables(
+        world.programme, world.founders, world.book.changes(phone.expected.used), phone.store->stream());
     const std::string differs = difference(expected, tablesOf(*phone.reader));
     if (!differs.empty())
         broken("phone " + std::to_string(phone.number) + " shows other than the oracle (I5):" + differs);

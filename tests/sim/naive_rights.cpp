@@ -103,9 +103,9 @@ bool NaiveRoster::isOwnClaim(const Change& change) const
 
 bool NaiveRoster::counts(const Change& change, const Change* maker) const
 {
-    if (m_isAlone || m_admitted.contains(change.ref)) return true;
+    if (m_admitted.contains(change.ref)) return true;
     const auto device = m_devices.find(change.ref.stream);
-    if (device == m_devices.end()) return false;
+    if (device == m_devices.end()) return change.ref.stream == m_own;
     if (device->second.end && change.ref.seq > *device->second.end) return false;
     if (m_roots.contains(change.ref.stream)) return true;
     if (isCoordinator(change.ref.stream))

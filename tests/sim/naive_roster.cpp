@@ -96,8 +96,9 @@ bool isMaking(const Change& change)
     return true;
 }
 
-NaiveRoster::NaiveRoster(const Uuid& programme, const std::set<StreamId>& founders, const Changes& all)
-    : m_programme(programme), m_founders(founders)
+NaiveRoster::NaiveRoster(
+    const Uuid& programme, const std::set<StreamId>& founders, const Changes& all, const StreamId& own)
+    : m_programme(programme), m_founders(founders), m_own(own)
 {
     const auto name = [&](const StreamId& stream) { m_named[deviceId(programme, stream)] = stream; };
     for (const StreamId& founder : founders) name(founder);
@@ -110,6 +111,7 @@ NaiveRoster::NaiveRoster(const Uuid& programme, const std::set<StreamId>& founde
         StreamId stream{};
         if (change->kind == "device" && parseHex(text(said(*change, "stream")), stream)) name(stream);
     }
+    readFollowers();
     readRoots();
     readCoordinators();
     readDevices();
@@ -133,6 +135,29 @@ std::optional<StreamId> NaiveRoster::streamOf(const Uuid& device) const
 {
     const auto found = m_named.find(device);
     return found == m_named.end() ? std::nullopt : std::optional(found->second);
+}
+
+void NaiveRoster::readFollowers()
+{
+    for (const auto& [record, changes] : of("device"))
+        for (const Change* change : changes) {
+            PublicKey key{};
+            Signature proof{};
+            if (!parseHex(text(said(*change, "follows_key")), key)) continue;
+            if (!parseHex(text(said(*change, "proof")), proof)) continue;
+            if (isSignedBy(key, claimMessage(change->programme, change->ref.stream), proof))
+                m_followers[change->ref.stream] = domain::streamOf(key, change->programme);
+        }
+}
+
+bool NaiveRoster::goesOnFromOneOf(StreamId stream, const std::set<StreamId>& some) const
+{
+    for (std::size_t steps = 0; steps <= m_followers.size() && m_followers.contains(stream); ++steps) {
+        stream = m_followers.at(stream);
+        if (m_rootEnds.contains(stream)) return false;
+        if (some.contains(stream)) return true;
+    }
+    return false;
 }
 
 bool NaiveRoster::isRootWord(const Change& change) const
@@ -171,6 +196,8 @@ void NaiveRoster::readRoots()
         const Value end = pick(changes, "ended_after", m_founders.contains(*stream) ? byUnended : byOther);
         if (const auto* last = std::get_if<std::int64_t>(&end)) m_rootEnds[*stream] = *last;
     }
+    for (const auto& [stream, before] : m_followers)
+        if (goesOnFromOneOf(stream, heard)) m_roots.insert(stream);
 }
 
 std::set<NaiveRoster::Claim> NaiveRoster::claims(const Word& heard) const
@@ -221,6 +248,9 @@ void NaiveRoster::readCoordinators()
             && m_coordinators.contains(claim.member))
             m_coordinatorStreams.insert(claim.stream);
     }
+    const auto named = m_coordinatorStreams;
+    for (const auto& [stream, before] : m_followers)
+        if (goesOnFromOneOf(stream, named)) m_coordinatorStreams.insert(stream);
 }
 
 bool NaiveRoster::isWord(const Change& change) const
@@ -278,6 +308,12 @@ void NaiveRoster::readDevices()
     }
     m_isAlone = std::all_of(m_devices.begin(), m_devices.end(),
         [this](const auto& device) { return m_founders.contains(device.first); });
+    for (std::size_t round = 0; round < m_followers.size(); ++round)
+        for (const auto& [stream, before] : m_followers) {
+            const auto old = m_devices.find(before);
+            if (old != m_devices.end() && !old->second.end && !m_devices.contains(stream))
+                m_devices[stream] = old->second;
+        }
 }
 
 void NaiveRoster::readSites()

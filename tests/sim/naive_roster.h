@@ -25,7 +25,9 @@ domain::Value pick(const Changes& ofRecord, const std::string& field, const Word
 
 class NaiveRoster {
 public:
-    NaiveRoster(const Uuid& programme, const std::set<StreamId>& founders, const Changes& all);
+    // own  the stream of the device that looks: it counts there though nobody let it in yet
+    NaiveRoster(
+        const Uuid& programme, const std::set<StreamId>& founders, const Changes& all, const StreamId& own);
 
     // Whether a change counts; `maker` made its record, where somebody did.
     [[nodiscard]] bool counts(const Change& change, const Change* maker) const;
@@ -62,6 +64,8 @@ private:
     using Records = std::map<Uuid, Changes>;
 
     [[nodiscard]] const Records& of(const std::string& kind) const;
+    void readFollowers();
+    [[nodiscard]] bool goesOnFromOneOf(StreamId stream, const std::set<StreamId>& some) const;
     void readRoots();
     void readCoordinators();
     void readDevices();
@@ -79,6 +83,8 @@ private:
 
     Uuid m_programme;
     std::set<StreamId> m_founders;
+    StreamId m_own{};
+    std::map<StreamId, StreamId> m_followers; // new stream, the one it goes on from
     std::map<std::string, Records> m_records;
     std::map<Uuid, StreamId> m_named; // record of a device, and its stream
     std::set<StreamId> m_roots;

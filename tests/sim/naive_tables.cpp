@@ -161,9 +161,10 @@ bool setProposalsApart(
 
 } // namespace
 
-Text naiveTables(const Uuid& programme, const std::set<StreamId>& founders, const Changes& all)
+Text naiveTables(
+    const Uuid& programme, const std::set<StreamId>& founders, const Changes& all, const StreamId& own)
 {
-    const NaiveRoster roster(programme, founders, all);
+    const NaiveRoster roster(programme, founders, all, own);
     std::map<Uuid, Changes> records;
     for (const Change* change : all) records[change->record].push_back(change);
     const Rulings rulings = rulingsIn(programme, roster, records);

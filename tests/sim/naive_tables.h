@@ -13,7 +13,8 @@ namespace duskrow::sim {
 
 using Text = std::set<std::string>; // one line for each row
 
-Text naiveTables(const Uuid& programme, const std::set<StreamId>& founders, const Changes& all);
+Text naiveTables(
+    const Uuid& programme, const std::set<StreamId>& founders, const Changes& all, const StreamId& own);
 Text tablesOf(store::Reader& reader);
 
 // The first lines in which they differ, or nothing.
