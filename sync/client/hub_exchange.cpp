@@ -156,9 +156,11 @@ Result<Done> HubExchange::keepCursor(const Cursor& cursor)
 
 Result<Done> HubExchange::handOverAll()
 {
-    const auto before = cursor();
-    if (!before) return before.error();
-    const bool wasRestored = !before->epoch.empty() && before->epoch != m_epoch;
+    auto place = cursor();
+    if (!place) return place.error();
+    const bool wasRestored = !place->epoch.empty() && place->epoch != m_epoch;
+    if (wasRestored) place->after = 0;
+    place->epoch = m_epoch;
     auto rows = store::segmentRows(m_reader, wasRestored ? std::string() : m_route);
     if (!rows) return rows.error();
     std::erase_if(*rows, [](const store::SegmentRow& row) { return !row.isWhole; });
@@ -167,9 +169,9 @@ Result<Done> HubExchange::handOverAll()
     std::int64_t done = 0;
     for (const store::SegmentRow& row : *rows) {
         if (!goesOn(m_journey, done++, static_cast<std::int64_t>(rows->size()), m_report)) break;
-        if (const auto handed = handOver(row); !handed) return handed.error();
+        if (const auto handed = handOver(row, *place); !handed) return handed.error();
     }
-    return Done{};
+    return keepCursor(*place);
 }
 
 // A hub that was put back from a backup gets again what it lacks of everything that is here.
@@ -196,7 +198,7 @@ Result<int> HubExchange::put(const store::SegmentRow& row, HubAnswer& answer)
     return answer.status;
 }
 
-Result<Done> HubExchange::handOver(const store::SegmentRow& row)
+Result<Done> HubExchange::handOver(const store::SegmentRow& row, Cursor& place)
 {
     HubAnswer answer;
     const auto status = put(row, answer);
@@ -208,8 +210,10 @@ Result<Done> HubExchange::handOver(const store::SegmentRow& row)
         return Done{};
     }
     if (*status == 201) ++m_report.sent;
+    const auto object = objectIn(answer);
+    // What was handed over just now need not be fetched again, as long as nothing of others came between.
+    if (*status != 202 && object && numberIn(*object, "at") == place.after + 1) ++place.after;
     if (*status == 202) {
-        const auto object = objectIn(answer);
         m_report.troubles.push_back(
             {ErrorCode::HubKeptAside, {m_link.address(), object ? textIn(*object, "reason") : ""}});
     }

@@ -33,7 +33,7 @@ private:
 
     domain::Result<domain::Done> handOverAll();
     domain::Result<Rows> lackedAfterRestore(Rows rows);
-    domain::Result<domain::Done> handOver(const store::SegmentRow& row);
+    domain::Result<domain::Done> handOver(const store::SegmentRow& row, Cursor& place);
     domain::Result<domain::Done> closeGap(const store::SegmentRow& row, const HubAnswer& answer);
     domain::Result<int> put(const store::SegmentRow& row, HubAnswer& answer);
     domain::Result<domain::Done> fetchAll();
