@@ -52,7 +52,7 @@ struct Taken {
 struct AsideRow {
     SegmentId hash{}; // of the bytes
     std::string origin; // file or address it came from
-    std::string reason; // code and arguments of the error, separated by line feeds
+    std::string reason; // a word and what fills its sentence, separated by line feeds
     domain::Instant at;
 };
 

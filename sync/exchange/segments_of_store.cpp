@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "sync/exchange/refusal_code.h"
+
 namespace duskrow::sync {
 
 using namespace duskrow::domain;
@@ -95,10 +97,8 @@ Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
 Result<Done> refuse(store::Store& store, std::string_view bytes, const std::string& origin,
     const Error& reason, Instant now, ExchangeReport& report)
 {
-    std::string text = std::to_string(static_cast<int>(reason.code));
-    for (const std::string& arg : reason.args) text += '\n' + arg;
     ++report.keptAside;
-    return store.keepAsideNow({hashOf(bytes), origin, std::move(text), now}, bytes);
+    return store.keepAsideNow({hashOf(bytes), origin, refusalText(reason), now}, bytes);
 }
 
 Result<store::TakenAs> takeIn(store::Store& store, std::string_view bytes, const std::string& origin,

@@ -10,6 +10,7 @@
 
 #include <array>
 
+#include "sync/exchange/refusal_code.h"
 #include "text/amounts.h"
 #include "text/error_text.h"
 
@@ -141,14 +142,8 @@ QString asideWords(const std::string& reason)
 
 QString refusalWords(const std::string& reason)
 {
-    const QStringList parts = QString::fromStdString(reason).split(QLatin1Char('\n'));
-    bool isNumber = false;
-    const int code = parts.front().toInt(&isNumber);
-    if (!isNumber || code < 0 || code > static_cast<int>(ErrorCode::FormatUnknown))
-        return QString::fromStdString(reason);
-    Error error{static_cast<ErrorCode>(code)};
-    for (qsizetype i = 1; i < parts.size(); ++i) error.args.push_back(parts[i].toStdString());
-    return text::sentence(error);
+    const auto error = sync::refusalIn(reason);
+    return error ? text::sentence(*error) : QString::fromStdString(reason);
 }
 
 } // namespace duskrow::app
