@@ -306,8 +306,6 @@ void NaiveRoster::readDevices()
         Device& device = m_devices[claim.stream];
         if (device.member.isNil()) device.member = claim.member;
     }
-    m_isAlone = std::all_of(m_devices.begin(), m_devices.end(),
-        [this](const auto& device) { return m_founders.contains(device.first); });
     for (std::size_t round = 0; round < m_followers.size(); ++round)
         for (const auto& [stream, before] : m_followers) {
             const auto old = m_devices.find(before);

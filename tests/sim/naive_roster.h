@@ -36,7 +36,6 @@ public:
     [[nodiscard]] bool isCoordinator(const StreamId& stream) const;
     [[nodiscard]] bool mayRead(const StreamId& reader, const Change& change) const;
     [[nodiscard]] bool isEnrolled(const StreamId& stream) const { return m_devices.contains(stream); }
-    [[nodiscard]] bool isAlone() const { return m_isAlone; }
     [[nodiscard]] bool isRoot(const StreamId& stream) const { return m_roots.contains(stream); }
     [[nodiscard]] bool isEnded(const StreamId& stream) const;
 
@@ -97,7 +96,6 @@ private:
     std::set<std::pair<Uuid, Uuid>> m_assigned;
     std::vector<Loan> m_loans;
     std::set<domain::ChangeRef> m_admitted;
-    bool m_isAlone = true;
 };
 
 // Whether it makes its record: replaces nothing, and says what the record belongs to.

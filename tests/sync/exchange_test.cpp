@@ -8,9 +8,7 @@
 #include "sync/client/hub_client.h"
 #include "sync/exchange_scene.h"
 #include "sync/folder/folder_route.h"
-#include "sync/hub/http_server.h"
-#include "sync/hub/hub.h"
-#include "sync/hub_store_place.h"
+#include "sync/hub_here.h"
 
 using namespace duskrow;
 using namespace duskrow::domain;
@@ -18,45 +16,6 @@ using namespace duskrow::tests;
 namespace fs = std::filesystem;
 
 namespace {
-
-// A hub on a free port of this machine, with a founding invitation.
-class HubHere {
-public:
-    HubHere()
-    {
-        founding = *sync::keyOfCode(sync::freshCode());
-        m_store = openStore(m_place.where());
-        [[maybe_unused]] const auto added =
-            m_store->addFounding({founding.key, "Invented district", m_now + std::chrono::hours(24), {}, {}});
-        start(0);
-    }
-    void start(std::uint16_t port)
-    {
-        auto opened = hub::Hub::open(
-            *m_store, {}, [this] { return m_now; }, [](const std::string&) {});
-        if (!opened) qFatal("no hub");
-        m_hub = std::move(*opened);
-        hub::ListenOptions options;
-        options.port = port;
-        auto server = hub::HttpServer::start(options, *m_hub);
-        if (!server) qFatal("no server: %s", server.error().detail.c_str());
-        m_server = std::move(*server);
-    }
-    [[nodiscard]] QUrl url() const
-    {
-        return QUrl(QStringLiteral("http://127.0.0.1:%1").arg(m_server->port()));
-    }
-    void stop() { m_server.reset(); }
-
-    sync::InvitationKey founding;
-
-private:
-    StorePlace m_place;
-    Instant m_now = instantFromMs(1'783'980'000'000);
-    std::unique_ptr<hub::HubStore> m_store;
-    std::unique_ptr<hub::Hub> m_hub;
-    std::unique_ptr<hub::HttpServer> m_server;
-};
 
 using Way = std::function<domain::Result<sync::ExchangeReport>(Person&)>;
 
