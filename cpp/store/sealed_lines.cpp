@@ -3,9 +3,9 @@
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
-#include <zstd.h>
 
 #include "domain/log/bounded_json.h"
+#include "domain/log/packing.h"
 
 namespace duskrow::store {
 
@@ -35,17 +35,6 @@ bool needsMore(std::string_view header)
 }
 
 } // namespace
-
-std::optional<std::string> unpack(std::string_view packed, std::size_t most)
-{
-    const unsigned long long size = ZSTD_getFrameContentSize(packed.data(), packed.size());
-    if (size == ZSTD_CONTENTSIZE_UNKNOWN || size == ZSTD_CONTENTSIZE_ERROR || size > most)
-        return std::nullopt;
-    std::string text(static_cast<std::size_t>(size), '\0');
-    const std::size_t got = ZSTD_decompress(text.data(), text.size(), packed.data(), packed.size());
-    if (ZSTD_isError(got) != 0 || got != text.size()) return std::nullopt;
-    return text;
-}
 
 std::shared_ptr<const UnpackedSegment> SealedLines::segment(std::int64_t id)
 {

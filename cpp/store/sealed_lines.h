@@ -44,7 +44,4 @@ private:
     std::size_t m_bytes = 0;
 };
 
-// Unpacks a zstd frame that states its size; nothing when it is damaged or larger than `most`.
-std::optional<std::string> unpack(std::string_view packed, std::size_t most);
-
 } // namespace duskrow::store

@@ -3,8 +3,8 @@
 
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
-#include <zstd.h>
 
+#include "domain/log/packing.h"
 #include "store/sqlite_error.h"
 
 namespace duskrow::store {
@@ -16,14 +16,6 @@ namespace {
 void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
 {
     statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
-}
-
-std::string pack(const std::string& text)
-{
-    std::string packed(ZSTD_compressBound(text.size()), '\0');
-    const std::size_t size = ZSTD_compress(packed.data(), packed.size(), text.data(), text.size(), 3);
-    packed.resize(ZSTD_isError(size) != 0 ? 0 : size);
-    return packed;
 }
 
 std::vector<Change> changesOf(const IncomingSegment& segment)

@@ -14,6 +14,7 @@ using namespace duskrow::domain;
 namespace {
 
 constexpr int mostPageBytes = 1 << 20;
+constexpr std::size_t mostHad = 64; // named in one request
 
 std::string tokenMessage(const Uuid& programme, std::span<const std::uint8_t> nonce)
 {
@@ -211,8 +212,14 @@ Result<Done> HubExchange::handOver(const store::SegmentRow& row, Cursor& place)
     }
     if (*status == 201) ++m_report.sent;
     const auto object = objectIn(answer);
-    // What was handed over just now need not be fetched again, as long as nothing of others came between.
-    if (*status != 202 && object && numberIn(*object, "at") == place.after + 1) ++place.after;
+    // What was handed over just now need not be fetched again.
+    if (*status != 202 && object) {
+        const std::int64_t at = numberIn(*object, "at");
+        if (at == place.after + 1)
+            ++place.after;
+        else
+            m_had.push_back(at);
+    }
     if (*status == 202) {
         m_report.troubles.push_back(
             {ErrorCode::HubKeptAside, {m_link.address(), object ? textIn(*object, "reason") : ""}});
@@ -264,8 +271,10 @@ Result<Done> HubExchange::fetchAll()
 // Takes in one page; false when there is nothing more.
 Result<bool> HubExchange::fetchPage(Cursor& cursor)
 {
-    const std::string path =
+    std::string path =
         m_home + "/segments?after=" + std::to_string(cursor.after) + "&most=" + std::to_string(mostPageBytes);
+    for (std::size_t i = 0; i < std::min(m_had.size(), mostHad); ++i)
+        path += (i == 0 ? "&had=" : "-") + std::to_string(m_had[i]);
     const auto answer = withToken("GET", path, {});
     if (!answer) return answer.error();
     if (answer->status != 200 && answer->status != 204) return m_link.refusal(*answer);

@@ -50,6 +50,7 @@ private:
     const Journey& m_journey;
     std::string m_home; // path of the programme
     std::string m_epoch; // as the hub says it now
+    std::vector<std::int64_t> m_had; // places at the hub of what was handed over in this exchange
     ExchangeReport m_report;
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "sync/segment/packing.h"
+#include "domain/log/packing.h"
 #include "sync/segment/segment.h"
 
 namespace duskrow::sync {
@@ -8,7 +8,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-constexpr int quickLevel = 3;
 constexpr int thoroughLevel = 19;
 
 } // namespace
@@ -25,7 +24,7 @@ SegmentHead partialForm(const Segment& whole, const std::function<bool(const Cha
             raw += '-' + formatHex(line.leaf);
         raw += '\n';
     }
-    head.payload = pack(raw, quickLevel);
+    head.payload = pack(raw);
     // Its author may have packed it harder than we do.
     if (head.payload.size() > mostPayloadBytes) head.payload = pack(raw, thoroughLevel);
     return head;

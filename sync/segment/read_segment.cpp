@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <sodium.h>
 
+#include "domain/log/packing.h"
 #include "sync/segment/hashes.h"
 #include "sync/segment/header_json.h"
 #include "sync/segment/layout.h"
-#include "sync/segment/packing.h"
 #include "sync/segment/segment.h"
 
 namespace duskrow::sync {

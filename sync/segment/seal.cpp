@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <span>
 
+#include "domain/log/packing.h"
 #include "sync/segment/hashes.h"
 #include "sync/segment/header_json.h"
 #include "sync/segment/layout.h"
-#include "sync/segment/packing.h"
 #include "sync/segment/segment.h"
 
 namespace duskrow::sync {
@@ -124,13 +124,13 @@ Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lin
     SegmentHead head;
     std::span<const SegmentLine> kept = *taken;
     std::string raw = joined(kept);
-    head.payload = pack(raw, how.level);
+    head.payload = pack(raw);
     // One change always fits: 64 KiB grow by a few bytes at most.
     while (head.payload.size() > mostPayloadBytes && kept.size() > 1) {
         const std::size_t fitting = kept.size() * mostPayloadBytes / head.payload.size();
         kept = kept.first(std::clamp<std::size_t>(fitting, 1, kept.size() - 1));
         raw = joined(kept);
-        head.payload = pack(raw, how.level);
+        head.payload = pack(raw);
     }
     head.header = headerOf(how, kept, raw.size());
     head.headerBytes = headerText(head.header);

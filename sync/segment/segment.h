@@ -89,7 +89,6 @@ struct Sealing {
     PublicKey key{};
     Hash previous{};
     std::int64_t roster = 0;
-    int level = 9; // of zstd
 };
 
 // Makes a whole segment of as many of these changes as the limits allow, beginning with the first. The lines

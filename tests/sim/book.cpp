@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "sim/book.h"
 
+#include "domain/log/packing.h"
 #include "sim/random.h"
 #include "store/reader.h"
 #include "sync/segment/segment.h"
@@ -52,7 +53,7 @@ int known(Book& book, const std::string& bytes, const StreamId& own, bool mayBeN
 
 std::vector<int> payloadLines(Book& book, const std::string& payload, const StreamId& own, bool mayBeNew)
 {
-    const auto text = store::unpack(payload, std::size_t{9} << 20);
+    const auto text = unpack(payload, std::size_t{9} << 20);
     if (!text) broken("a segment in a log does not unpack");
     std::vector<int> lines;
     std::size_t from = 0;

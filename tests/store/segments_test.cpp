@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <QTest>
 
+#include "domain/log/packing.h"
 #include "store/segment_scene.h"
 
 using namespace duskrow::domain;
@@ -162,8 +163,10 @@ private Q_SLOTS:
         const auto reader = store->reader();
         const auto row = **segmentRow(**reader, of(true).row.id);
         QVERIFY(row.isWhole);
-        QCOMPARE(unpack(row.payload, 100'000).value_or(""),
-            unpack(segmentOf(changes[0].ref.stream, 1, bytesOf(changes)).row.payload, 100'000).value_or("?"));
+        const auto united = unpack(row.payload, 100'000);
+        QVERIFY(united.has_value());
+        QCOMPARE(*united,
+            *unpack(segmentOf(changes[0].ref.stream, 1, bytesOf(changes)).row.payload, 100'000));
         QVERIFY(isSound(scene));
     }
 

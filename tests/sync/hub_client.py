@@ -17,6 +17,8 @@ import nacl.pwhash
 import nacl.signing
 import zstandard
 
+import turned_lines
+
 
 def digest(data):
     return hashlib.blake2b(data, digest_size=32).digest()
@@ -243,7 +245,8 @@ class Phone:
         key = bytes.fromhex(header["key"])
         assert stream_of(key, self.programme) == header["stream"]
         nacl.signing.VerifyKey(key).verify(b"DSEG1-signed" + header_bytes, body[-104:-40])
-        raw = zstandard.ZstdDecompressor().decompress(body[end + 1:-104], max_output_size=16 << 20)
+        raw = turned_lines.turn_back(
+            zstandard.ZstdDecompressor().decompress(body[end + 1:-104], max_output_size=16 << 20))
         lines = raw.split(b"\n")[:-1]
         assert len(lines) == header["last"] - header["first"] + 1
         leaves = b""

@@ -82,7 +82,6 @@ public:
         how.stream = stream;
         how.key = keys.key;
         how.previous = previous;
-        how.level = 1;
         auto head = sync::seal(how, rest, [this](std::string_view text) { return keys.sign(text); });
         if (!head) qFatal("not sealed");
         m_sealed = static_cast<std::size_t>(head->header.last);

@@ -12,6 +12,8 @@ import nacl.exceptions
 import nacl.signing
 import zstandard
 
+import turned_lines
+
 MIB = 1 << 20
 
 
@@ -59,7 +61,12 @@ def unpack(payload, limit):
     except zstandard.ZstdError as error:
         raise Refused("payload: " + str(error)) from error
     demand(unpacker.eof and not unpacker.unused_data and len(raw) == frame.content_size, "one frame")
-    return raw
+    try:
+        lines = turned_lines.turn_back(raw)
+    except turned_lines.Damaged as error:
+        raise Refused("turned: " + str(error)) from error
+    demand(len(lines) <= limit, "grows beyond its bounds")
+    return lines
 
 
 def read_segment(data):

@@ -61,7 +61,8 @@ private Q_SLOTS:
             flipped = closed(flipped);
             const std::string found = fate(flipped);
             ++fates[found.substr(0, found.find(' '))];
-            // Form and the wrapping of the payload are not signed; what is inside is.
+            // Form and the wrapping of the payload are not signed, and a few bits of it say the same in another
+            // way; what is inside is signed.
             if (found == "ok") {
                 QVERIFY(bit / 8 >= form && bit / 8 < parts.size() - 64);
                 QVERIFY(linesOf(flipped) == lines);
@@ -69,13 +70,13 @@ private Q_SLOTS:
             QVERIFY(found != "unfinished");
         }
         for (const auto& [name, count] : fates) qInfo("%s: %d", name.c_str(), count);
-        QVERIFY(fates["ok"] < 20);
+        QVERIFY(fates["ok"] < 40);
         QVERIFY(fates["forged"] >= 64 * 8);
     }
 
     void holesZerosAndSwapsAreUnfinished()
     {
-        const std::string bytes = segmentBytes(scene.sealed(1, 1000));
+        const std::string bytes = segmentBytes(scene.sealed(1, 3000));
         QVERIFY(bytes.size() > 20'000);
         for (const std::size_t block : {512U, 4096U})
             for (std::size_t at = 0; at + 2 * block <= bytes.size(); at += block) {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <set>
+#include <sstream>
 
 #include "sync/hub/call.h"
 
@@ -64,6 +66,21 @@ Response vectorOf(Hub& hub, Call& call)
     return jsonAnswer(200, vector);
 }
 
+// Places that the asking device has from handing them over; nothing when it is no list of numbers.
+std::optional<std::set<std::int64_t>> placesHad(const Call& call)
+{
+    std::set<std::int64_t> had;
+    const auto found = call.query.find("had");
+    if (found == call.query.end()) return had;
+    std::istringstream list(found->second);
+    for (std::string number; std::getline(list, number, '-');) {
+        const auto at = numberOf(number);
+        if (!at) return std::nullopt;
+        had.insert(*at);
+    }
+    return had;
+}
+
 Response pull(Hub& hub, Call& call)
 {
     const auto valueOf = [&](const std::string& name, std::int64_t otherwise) -> std::optional<std::int64_t> {
@@ -72,7 +89,8 @@ Response pull(Hub& hub, Call& call)
     };
     const auto after = valueOf("after", 0);
     const auto most = valueOf("most", usualPage);
-    if (!after || !most) return refusal(400, "query", "after and most are whole numbers.");
+    const auto had = placesHad(call);
+    if (!after || !most || !had) return refusal(400, "query", "after, most and had are whole numbers.");
     const auto stored =
         hub.store.page(call.programme, *after, std::clamp(*most, std::int64_t{1}, largestPage));
     if (!stored) return storeFailed(stored.error());
@@ -81,12 +99,13 @@ Response pull(Hub& hub, Call& call)
     const bool readsAll = call.known.roster->isCoordinator(call.stream);
     std::int64_t next = *after;
     for (const StoredSegment& segment : *stored) {
+        next = segment.at;
+        if (had->contains(segment.at)) continue;
         const auto form = readsAll ? Result<std::string>(segment.bytes)
                                    : readableForm(call.known, call.stream, segment.bytes);
         // A segment that was good when it came and is not now: the store is damaged. Nothing unsound is sent.
         if (!form) return storeFailed(form.error());
         if (!form->empty()) append(response.body, *form);
-        next = segment.at;
     }
     // Whoever stored since then stored more than this page; asking again finds it.
     const std::int64_t head = std::max(call.known.row.head, next);

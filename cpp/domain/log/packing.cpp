@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "sync/segment/packing.h"
+#include "domain/log/packing.h"
 
 #include <memory>
 #include <zstd.h>
 
-namespace duskrow::sync {
+#include "domain/log/turned_lines.h"
 
-using namespace duskrow::domain;
+namespace duskrow::domain {
 
 namespace {
 
@@ -34,8 +34,9 @@ bool hasPlainHeader(std::string_view packed)
 
 } // namespace
 
-std::string pack(std::string_view raw, int level)
+std::string pack(std::string_view lines, int level)
 {
+    const std::string raw = turn(lines);
     const std::unique_ptr<ZSTD_CCtx, Free> context(ZSTD_createCCtx());
     ZSTD_CCtx_setParameter(context.get(), ZSTD_c_compressionLevel, level);
     ZSTD_CCtx_setParameter(context.get(), ZSTD_c_windowLog, windowLog);
@@ -59,7 +60,10 @@ Result<std::string> unpack(std::string_view packed, std::size_t most)
     const std::size_t got =
         ZSTD_decompressDCtx(context.get(), raw.data(), raw.size(), packed.data(), packed.size());
     if (ZSTD_isError(got) != 0 || got != raw.size()) return malformed;
-    return raw;
+    if (!isTurned(raw)) return raw;
+    auto lines = turnBack(raw, most);
+    if (!lines) return malformed;
+    return std::move(*lines);
 }
 
-} // namespace duskrow::sync
+} // namespace duskrow::domain
