@@ -105,7 +105,9 @@ Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& path, co
             return Error{ErrorCode::StoreReadOnly, {path}};
         // A fault-injecting VFS has no shared memory; exclusive locking lets WAL work without it.
         if (!vfs.empty()) database->exec("PRAGMA locking_mode=EXCLUSIVE");
+        database->exec("PRAGMA auto_vacuum=INCREMENTAL"); // of a new file; sealing gives pages back
         database->exec("PRAGMA journal_mode=WAL");
+        database->exec("PRAGMA journal_size_limit=1048576");
         database->exec("PRAGMA synchronous=FULL");
         database->exec("PRAGMA foreign_keys=ON");
         database->exec("PRAGMA trusted_schema=OFF");

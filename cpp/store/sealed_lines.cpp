@@ -13,7 +13,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-constexpr std::size_t mostHeldBytes = std::size_t{24} << 20;
+constexpr std::size_t mostHeldBytes = std::size_t{8} << 20;
 constexpr std::size_t mostUnpackedBytes = std::size_t{9} << 20; // 8 MiB of changes, or hashes in their place
 
 std::vector<std::string_view> linesOf(std::string_view text)

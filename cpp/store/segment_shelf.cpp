@@ -18,11 +18,13 @@ void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
     statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
 }
 
-std::vector<Change> changesOf(const IncomingSegment& segment)
+// Changes are many and large: they leave the segment, never to be there twice.
+std::vector<Change> takeChangesOf(IncomingSegment& segment)
 {
     std::vector<Change> changes;
-    for (const IncomingSegment::Line& line : segment.lines)
-        if (line.change) changes.push_back(*line.change);
+    changes.reserve(segment.lines.size());
+    for (IncomingSegment::Line& line : segment.lines)
+        if (line.change) changes.push_back(std::move(*line.change));
     return changes;
 }
 
@@ -187,7 +189,7 @@ void SegmentShelf::use(std::int64_t id, const SegmentId& hash, std::vector<Chang
 }
 
 // Adds to a partial segment what this form shows of it.
-void SegmentShelf::fill(const Place& place, const IncomingSegment& segment, Taken& taken)
+void SegmentShelf::fill(const Place& place, IncomingSegment& segment, Taken& taken)
 {
     const auto held = m_folding.lines().segment(place.id);
     std::string text;
@@ -195,9 +197,9 @@ void SegmentShelf::fill(const Place& place, const IncomingSegment& segment, Take
     bool isWhole = true;
     for (std::size_t i = 0; i < segment.lines.size(); ++i) {
         const bool isHeld = held && i < held->lines.size() && held->lines[i].starts_with('{');
-        const IncomingSegment::Line& line = segment.lines[i];
-        if (!isHeld && line.change) added.push_back(*line.change);
+        IncomingSegment::Line& line = segment.lines[i];
         isWhole = isWhole && (isHeld || line.change);
+        if (!isHeld && line.change) added.push_back(std::move(*line.change));
         text += isHeld ? std::string(held->lines[i]) : line.bytes;
         text += '\n';
     }
@@ -218,7 +220,7 @@ void SegmentShelf::fill(const Place& place, const IncomingSegment& segment, Take
     m_folding.take(std::move(added));
 }
 
-Result<Taken> SegmentShelf::take(const IncomingSegment& segment)
+Result<Taken> SegmentShelf::take(IncomingSegment segment)
 {
     auto result = guarded<Taken>(m_path, [&] {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
@@ -247,12 +249,20 @@ Result<Taken> SegmentShelf::take(const IncomingSegment& segment)
             cite->exec();
         }
         taken.as = waits ? TakenAs::Waits : TakenAs::Used;
-        if (!waits) use(id, segment.row.id, changesOf(segment), taken);
+        if (!waits) use(id, segment.row.id, takeChangesOf(segment), taken);
         transaction.commit();
         return taken;
     });
     if (!result) m_folding.forget();
     return result;
+}
+
+// The rows that a segment took the place of leave empty pages; a few are kept for the next ones.
+void SegmentShelf::giveBackPages()
+{
+    constexpr std::int64_t mostFreePages = 128;
+    if (m_database.execAndGet("PRAGMA freelist_count").getInt64() > mostFreePages)
+        m_database.exec("PRAGMA incremental_vacuum");
 }
 
 Result<Done> SegmentShelf::seal(const SegmentRow& row)
@@ -274,6 +284,7 @@ Result<Done> SegmentShelf::seal(const SegmentRow& row)
         drop->bind(3, row.last);
         drop->exec();
         transaction.commit();
+        giveBackPages();
         return Done{};
     });
     if (!result) m_folding.forget();

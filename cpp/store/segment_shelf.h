@@ -12,7 +12,7 @@ class SegmentShelf {
 public:
     SegmentShelf(SQLite::Database& database, std::string path, Folding& folding);
 
-    domain::Result<Taken> take(const IncomingSegment& segment);
+    domain::Result<Taken> take(IncomingSegment segment);
     // Puts a segment in the place of the rows it was made of. The records stay as they are.
     domain::Result<domain::Done> seal(const SegmentRow& segment);
     domain::Result<domain::Done> markPassedOn(
@@ -29,10 +29,11 @@ private:
     std::int64_t insert(const SegmentRow& row, bool waits);
     bool hasPredecessor(const SegmentRow& row);
     bool isFork(const IncomingSegment& segment);
-    void fill(const Place& place, const IncomingSegment& segment, Taken& taken);
+    void fill(const Place& place, IncomingSegment& segment, Taken& taken);
     void use(std::int64_t id, const SegmentId& hash, std::vector<domain::Change> changes, Taken& taken);
     void addLines(std::int64_t id, const std::vector<domain::Change>& changes, std::int64_t first);
     std::vector<domain::Change> changesIn(std::int64_t id);
+    void giveBackPages();
 
     SQLite::Database& m_database;
     std::string m_path;

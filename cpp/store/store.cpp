@@ -256,12 +256,13 @@ Result<T> Store::wait(std::function<Result<T>()> work)
     return answer.get();
 }
 
-Result<Taken> Store::takeNow(const IncomingSegment& segment)
+Result<Taken> Store::takeNow(IncomingSegment segment)
 {
     return wait<Taken>([&] {
-        auto taken = m_shelf->take(segment);
+        const bool isOwn = segment.row.stream == m_key.stream;
+        auto taken = m_shelf->take(std::move(segment));
         // What comes under the own stream's numbers takes them.
-        if (segment.row.stream == m_key.stream) m_writer->lookAgain();
+        if (isOwn) m_writer->lookAgain();
         return taken;
     });
 }

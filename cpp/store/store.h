@@ -50,7 +50,7 @@ public:
     void flush(); // waits until all that was asked is done
 
     // --- What the exchange does. All of it waits for the writer, and is for a thread that may wait.
-    domain::Result<Taken> takeNow(const IncomingSegment& segment);
+    domain::Result<Taken> takeNow(IncomingSegment segment);
     // Puts a segment in the place of the changes it was made of. Its numbers may leave the device after this.
     domain::Result<domain::Done> sealNow(const SegmentRow& segment);
     domain::Result<domain::Done> markPassedOnNow(
