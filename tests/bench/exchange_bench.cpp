@@ -100,7 +100,7 @@ public:
     {
         const bool isHeld = value <= most;
         m_isHeld = m_isHeld && isHeld;
-        std::printf("%-28s %9.2f %-4s limit %.0f%s\n", name, value, unit, most, isHeld ? "" : "  NOT HELD");
+        std::printf("%-28s %9.2f %-4s limit %g%s\n", name, value, unit, most, isHeld ? "" : "  NOT HELD");
     }
     void all(const char* name, std::size_t got, std::size_t wanted)
     {
