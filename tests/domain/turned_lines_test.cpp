@@ -147,6 +147,10 @@ private Q_SLOTS:
         row("an id cut short", "\1\1\1[\2]\n\0" + std::string(15, 'x'));
         row("text without end", "\1\1\1[\5]\n\0text"s);
         row("something follows", "\1\1\1[]\n "s);
+        row("a shape that no line has", "\1\3\3[]\n{}\n()\n\0\1\0"s);
+        std::string wide = "\1\1\1" + std::string(65'536, '\5') + "\n";
+        for (int i = 0; i < 65'536; ++i) wide += "\0"s + std::string(200, 'x') + "\n";
+        row("one line beyond all bounds", wide);
         std::string vast = "\1\x88\x27\1"s; // 5,000 lines of 60,000 bytes
         row("grows beyond all bounds", vast + std::string(60'000, ' ') + "\n");
     }

@@ -2,7 +2,6 @@
 #include "domain/log/turned_lines.h"
 
 #include <algorithm>
-#include <charconv>
 #include <unordered_map>
 
 #include "domain/log/turned_tokens.h"
@@ -10,11 +9,6 @@
 namespace duskrow::domain {
 
 namespace {
-
-constexpr char turnedMark = 1; // no line begins so
-constexpr char sameForAll = 0;
-constexpr char oneEach = 1;
-constexpr std::string_view hexDigits = "0123456789abcdef";
 
 void appendVarint(std::string& bytes, std::uint64_t number)
 {
@@ -26,11 +20,6 @@ void appendVarint(std::string& bytes, std::uint64_t number)
 std::uint64_t zigzag(std::uint64_t difference)
 {
     return (difference << 1) ^ (0 - (difference >> 63));
-}
-
-std::uint64_t zigzagBack(std::uint64_t number)
-{
-    return (number >> 1) ^ (0 - (number & 1));
 }
 
 int digitOf(char hex)
@@ -102,187 +91,6 @@ struct Shape {
     std::vector<Column> columns;
 };
 
-// The values of one column, one after another.
-struct Values {
-    Hole hole{};
-    bool isSame = false;
-    std::size_t count = 0; // of rows that have one
-    std::string_view rest; // of numbers and texts
-    std::string_view planes;
-    std::size_t row = 0;
-    std::uint64_t number = 0;
-};
-
-bool takeVarint(std::string_view& bytes, std::uint64_t& number)
-{
-    number = 0;
-    for (unsigned shift = 0; shift < 64 && !bytes.empty(); shift += 7) {
-        const auto byte = static_cast<std::uint8_t>(bytes.front());
-        bytes.remove_prefix(1);
-        number |= std::uint64_t{byte & 0x7FU} << shift;
-        if (byte < 0x80) return true;
-    }
-    return false;
-}
-
-bool takeLine(std::string_view& bytes, std::string_view& line)
-{
-    const std::size_t end = bytes.find('\n');
-    if (end == std::string_view::npos) return false;
-    line = bytes.substr(0, end);
-    bytes.remove_prefix(end + 1);
-    return true;
-}
-
-class Back {
-public:
-    Back(std::string_view bytes, std::size_t most) : m_bytes(bytes), m_most(most) { }
-
-    std::optional<std::string> lines()
-    {
-        if (!isTurned(m_bytes)) return std::nullopt;
-        m_bytes.remove_prefix(1);
-        if (!takeShapes() || !takeOrder() || !takeColumns() || !m_bytes.empty()) return std::nullopt;
-        std::string text;
-        for (std::size_t line = 0; line < m_lines; ++line) {
-            std::uint64_t shape = 0;
-            if (m_shapes.size() > 1) takeVarint(m_order, shape);
-            append(m_shapes[shape], text);
-            if (text.size() > m_most) return std::nullopt;
-        }
-        return text;
-    }
-
-private:
-    struct Form {
-        std::string_view text;
-        std::size_t rows = 0;
-        std::vector<Values> columns;
-    };
-
-    bool takeShapes()
-    {
-        std::uint64_t lines = 0;
-        std::uint64_t shapes = 0;
-        if (!takeVarint(m_bytes, lines) || lines == 0 || lines > mostTurnedLines) return false;
-        if (!takeVarint(m_bytes, shapes) || shapes == 0 || shapes > lines) return false;
-        m_lines = lines;
-        m_shapes.resize(shapes);
-        std::size_t holes = 0;
-        for (Form& shape : m_shapes) {
-            if (!takeLine(m_bytes, shape.text)) return false;
-            for (const char byte : shape.text)
-                if (isHole(byte)) shape.columns.push_back({static_cast<Hole>(byte), false, 0, {}, {}, 0, 0});
-            holes += shape.columns.size();
-            if (holes > mostTurnedHoles) return false;
-        }
-        return true;
-    }
-
-    bool takeOrder()
-    {
-        m_order = m_bytes;
-        if (m_shapes.size() == 1) m_shapes.front().rows = m_lines;
-        for (std::size_t i = 0; m_shapes.size() > 1 && i < m_lines; ++i) {
-            std::uint64_t shape = 0;
-            if (!takeVarint(m_bytes, shape) || shape >= m_shapes.size()) return false;
-            ++m_shapes[shape].rows;
-        }
-        return true;
-    }
-
-    bool takeColumns()
-    {
-        for (Form& shape : m_shapes)
-            for (Values& column : shape.columns)
-                if (!takeColumn(column, shape.rows)) return false;
-        return true;
-    }
-
-    // Finds where the values lie, and that all are there.
-    bool takeColumn(Values& column, std::size_t rows)
-    {
-        if (m_bytes.empty() || (m_bytes.front() != sameForAll && m_bytes.front() != oneEach)) return false;
-        column.isSame = m_bytes.front() == sameForAll;
-        column.count = column.isSame ? 1 : rows;
-        m_bytes.remove_prefix(1);
-        if (const std::size_t width = widthOf(column.hole) * column.count; width > 0) {
-            if (m_bytes.size() < width) return false;
-            column.planes = m_bytes.substr(0, width);
-            m_bytes.remove_prefix(width);
-            return true;
-        }
-        column.rest = m_bytes;
-        std::uint64_t number = 0;
-        std::string_view text;
-        for (std::size_t i = 0; i < column.count; ++i)
-            if (column.hole == Hole::Number ? !takeVarint(m_bytes, number) : !takeLine(m_bytes, text))
-                return false;
-        return true;
-    }
-
-    static void append(Form& shape, std::string& text)
-    {
-        auto column = shape.columns.begin();
-        for (const char byte : shape.text) {
-            if (isHole(byte))
-                appendValue(*column++, text);
-            else
-                text += byte;
-        }
-        text += '\n';
-    }
-
-    static void appendValue(Values& column, std::string& text)
-    {
-        if (column.hole == Hole::Number)
-            appendNumber(column, text);
-        else if (column.hole == Hole::Text)
-            appendText(column, text);
-        else
-            appendHex(column, text);
-        ++column.row;
-    }
-
-    static void appendNumber(Values& column, std::string& text)
-    {
-        if (std::uint64_t difference = 0;
-            (!column.isSame || column.row == 0) && takeVarint(column.rest, difference))
-            column.number += zigzagBack(difference);
-        char digits[24];
-        const auto end =
-            std::to_chars(digits, digits + sizeof digits, static_cast<std::int64_t>(column.number)).ptr;
-        text.append(digits, end);
-    }
-
-    static void appendText(Values& column, std::string& text)
-    {
-        std::string_view rest = column.rest;
-        std::string_view value;
-        takeLine(rest, value);
-        if (!column.isSame) column.rest = rest;
-        text += value;
-    }
-
-    static void appendHex(const Values& column, std::string& text)
-    {
-        const std::size_t width = widthOf(column.hole);
-        const std::size_t row = column.isSame ? 0 : column.row;
-        for (std::size_t i = 0; i < width; ++i) {
-            const auto byte = static_cast<std::uint8_t>(column.planes[i * column.count + row]);
-            if (column.hole == Hole::Id && (i == 4 || i == 6 || i == 8 || i == 10)) text += '-';
-            text += hexDigits[byte >> 4];
-            text += hexDigits[byte & 0x0F];
-        }
-    }
-
-    std::string_view m_bytes;
-    std::string_view m_order;
-    std::size_t m_most;
-    std::size_t m_lines = 0;
-    std::vector<Form> m_shapes;
-};
-
 // Bytes below a space are marks here, and canonical lines have none.
 bool mayTurn(std::string_view lines)
 {
@@ -293,11 +101,6 @@ bool mayTurn(std::string_view lines)
 
 } // namespace
 
-bool isTurned(std::string_view content)
-{
-    return content.starts_with(turnedMark);
-}
-
 std::string turn(std::string_view lines)
 {
     if (!mayTurn(lines)) return std::string(lines);
@@ -307,9 +110,10 @@ std::string turn(std::string_view lines)
     std::size_t holes = 0;
     std::string text;
     std::vector<Cell> cells;
-    std::string_view line;
-    for (std::string_view rest = lines; takeLine(rest, line);) {
-        splitLine(line, text, cells);
+    for (std::size_t from = 0; from < lines.size();) {
+        const std::size_t to = lines.find('\n', from);
+        splitLine(lines.substr(from, to - from), text, cells);
+        from = to + 1;
         const auto [at, isNew] = numbers.try_emplace(text, shapes.size());
         if (isNew) {
             shapes.push_back({text, {cells.begin(), cells.end()}});
@@ -329,11 +133,6 @@ std::string turn(std::string_view lines)
     for (const Shape& shape : shapes)
         for (const Column& column : shape.columns) column.write(turned);
     return turned.size() < lines.size() ? turned : std::string(lines);
-}
-
-std::optional<std::string> turnBack(std::string_view turned, std::size_t most)
-{
-    return Back(turned, most).lines();
 }
 
 } // namespace duskrow::domain

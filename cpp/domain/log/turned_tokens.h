@@ -8,6 +8,10 @@
 
 namespace duskrow::domain {
 
+inline constexpr char turnedMark = 1; // no line begins so
+inline constexpr char sameForAll = 0; // how a column begins
+inline constexpr char oneEach = 1;
+
 // What stands in the place of a value in a shape; each is a byte that no line holds.
 enum class Hole : char {
     Number = 1, // a whole number of 64 bits
