@@ -3,8 +3,6 @@
 // one line of JSON for the table of programs, and holds the figures against their limits.
 //   exchange_bench HUB-PROGRAM [RECORDS]
 #include <QCoreApplication>
-#include <QProcess>
-#include <QRegularExpression>
 #include <QTcpServer>
 #include <QTcpSocket>
 #include <QThread>
@@ -16,6 +14,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 
+#include "bench/hub_process.h"
 #include "bench/reference_work.h"
 #include "sync/client/hub_client.h"
 #include "sync/exchange_scene.h"
@@ -113,39 +112,6 @@ private:
     bool m_isHeld = true;
 };
 
-struct HubProcess {
-    QProcess process;
-    sync::InvitationKey founding;
-    quint16 port = 0;
-
-    HubProcess(const QString& program, const QString& store)
-    {
-        QProcess made;
-        made.start(program,
-            {QStringLiteral("programme"), QStringLiteral("new"), QStringLiteral("--store"), store,
-                QStringLiteral("--name"), QStringLiteral("Invented district")});
-        made.waitForFinished();
-        const QString said = QString::fromUtf8(made.readAllStandardOutput());
-        const auto code = QRegularExpression(QStringLiteral("[0-9A-Z]{5}-[0-9A-Z]{5}")).match(said);
-        const auto read = sync::readCode(code.captured().toStdString());
-        if (!read) qFatal("no founding code: %s", qPrintable(said));
-        founding = *sync::keyOfCode(*read);
-        process.start(program,
-            {QStringLiteral("serve"), QStringLiteral("--store"), store, QStringLiteral("--listen"),
-                QStringLiteral("127.0.0.1:0")});
-        process.setReadChannel(QProcess::StandardOutput);
-        if (!process.waitForReadyRead()) qFatal("the hub does not begin");
-        const auto at =
-            QRegularExpression(QStringLiteral(":(\\d+)")).match(QString::fromUtf8(process.readLine()));
-        port = at.captured(1).toUShort();
-    }
-    ~HubProcess()
-    {
-        process.terminate();
-        process.waitForFinished();
-    }
-};
-
 void exchange(Person& device, const QUrl& hub)
 {
     const auto report = sync::exchangeByHub(device.store(), hub, device.now);
@@ -179,12 +145,15 @@ int main(int argc, char** argv)
     const bench::ReferenceWork work = bench::makeReferenceWork(count, 20260101);
 
     ProgrammeScene scene;
-    HubProcess hubProcess(QString::fromLocal8Bit(argv[1]), QString::fromStdString(scene.at("hub.db")));
+    const QString program = QString::fromLocal8Bit(argv[1]);
+    const QString store = QString::fromStdString(scene.at("hub.db"));
+    const sync::InvitationKey founding = bench::newProgramme(program, store);
+    const bench::HubProcess hubProcess(program, store);
     CountingRelay relay(hubProcess.port);
     const QUrl hub(QStringLiteral("http://127.0.0.1:%1").arg(relay.port.load()));
     Person& left = scene.coordinator();
     const auto right = scene.invite(2, Role::Coordinator, "right");
-    if (!sync::foundAtHub(left.store(), hub, hubProcess.founding, "Invented district")) return 1;
+    if (!sync::foundAtHub(left.store(), hub, founding, "Invented district")) return 1;
     for (int round = 0; round < 2; ++round) {
         exchange(left, hub);
         exchange(*right, hub);
@@ -242,14 +211,16 @@ int main(int argc, char** argv)
     held.figure("second exchange, bytes", static_cast<double>(secondBytes) / 1000, "kB", 110);
     held.figure("disk of a device", diskMb(left), "MB", 3.5 * scale);
     held.figure("growth of memory", memory, "MiB", count > 10'000 ? 150 : 40);
+    if (count >= 100'000) held.figure("first pull", pull / 1000, "s", count >= 1'000'000 ? 90 : 4);
     held.all("same field, both kept", bothKept, bench::touchedByBoth / 2);
     held.all("other fields, both merged", bothMerged, bench::touchedByBoth / 2);
     held.all("both devices show the same", isEqual ? 1 : 0, 1);
     std::printf("create %.0f ms, push %.0f ms, pull %.0f ms, 2,000 edits %.0f ms, second exchange %.0f ms\n",
         create, push, pull, editing, second);
-    const nlohmann::json row{{"tool", "duskrow"}, {"create_ms", create}, {"push_ms", push}, {"pull_ms", pull},
-        {"second_ms", second}, {"first_bytes", pushBytes + pullBytes}, {"second_bytes", secondBytes},
-        {"memory_mib", memory}, {"both_kept", bothKept}, {"both_merged", bothMerged}};
+    const nlohmann::json row{{"tool", "duskrow"}, {"create_ms", create}, {"push1_ms", push},
+        {"pull1_ms", pull}, {"sync2_ms", second}, {"push1_up", pushBytes}, {"pull1_down", pullBytes},
+        {"sync2_up", secondBytes}, {"disk_bytes", diskMb(left) * 1e6}, {"rss_mb", memoryMib()},
+        {"same_field_conflict_detectable", bothKept}, {"diff_field_merged", bothMerged}};
     std::printf("%s\n", row.dump().c_str());
     return held.result();
 }
