@@ -87,10 +87,15 @@ Result<std::map<StreamId, StreamState>> streamStates(Reader& reader)
 Result<std::vector<SegmentRow>> segmentRows(Reader& reader, const std::string& withoutRoute)
 {
     const std::string sql = std::string("SELECT ") + rowColumns
-        + " FROM segment JOIN stream ON local=stream WHERE ?1='' OR NOT EXISTS (SELECT 1 FROM passed_on "
+        + ", length(header) + length(payload) FROM segment JOIN stream ON local=stream WHERE ?1='' OR NOT "
+          "EXISTS (SELECT 1 FROM passed_on "
           "WHERE "
           "segment=segment.id AND route=?1) ORDER BY segment.id";
-    return rows<SegmentRow>(reader, sql, {withoutRoute}, rowIn);
+    return rows<SegmentRow>(reader, sql, {withoutRoute}, [](SQLite::Statement& query) {
+        SegmentRow row = rowIn(query);
+        row.size = query.getColumn(6).getInt64();
+        return row;
+    });
 }
 
 Result<std::optional<SegmentRow>> segmentRow(Reader& reader, const SegmentId& id)

@@ -22,6 +22,7 @@ struct SegmentRow {
     std::string signature; // 64 bytes
     std::string header;
     std::string payload; // packed; empty where only the row was asked for
+    std::int64_t size = 0; // of header and payload, where only the row was asked for
 };
 
 // A segment that passed every check, on its way into the store.

@@ -187,6 +187,11 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
             "What answers at %1 is not a hub: perhaps a log-in page of the network here. Open a browser "
             "once, or try "
             "another network.")};
+    case ErrorCode::HubNotTrusted:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "What answers at %1 cannot prove that it is this hub, so nothing was sent. Try another network, "
+            "or ask "
+            "whoever runs the hub about its certificate.")};
     case ErrorCode::HubRefused:
         return {QT_TRANSLATE_NOOP("ErrorText", "The hub at %1 says: %2. Everything is kept on this device.")};
     case ErrorCode::HubKeptAside:

@@ -72,9 +72,9 @@ Result<Done> HubExchange::enter()
     const auto answer = withToken("GET", m_home + "/state", {});
     if (!answer) return answer.error();
     const auto state = objectIn(*answer);
-    if (answer->status != 200 || !state) return m_link.refusal(*answer);
-    const auto epoch = state->find("epoch");
-    m_epoch = epoch != state->end() ? epoch->dump() : std::string();
+    if (answer->status != 200) return m_link.refusal(*answer);
+    if (!state || !state->contains("epoch")) return Error{ErrorCode::HubNotOurs, {m_link.address()}};
+    m_epoch = (*state)["epoch"].dump();
     return Done{};
 }
 
@@ -98,8 +98,9 @@ Result<Done> HubExchange::askForToken()
         if (challenge->status == 404) return Error{ErrorCode::NotEnrolled, {m_link.address()}};
         const auto asked = objectIn(*challenge);
         std::array<std::uint8_t, 32> nonce{};
-        if (challenge->status != 200 || !asked || !parseHex(textIn(*asked, "nonce"), nonce))
-            return m_link.refusal(*challenge);
+        if (challenge->status != 200) return m_link.refusal(*challenge);
+        if (!asked || !parseHex(textIn(*asked, "nonce"), nonce))
+            return Error{ErrorCode::HubNotOurs, {m_link.address()}, "nonce"};
         const Signature proof = m_store.sign(tokenMessage(m_store.programme(), nonce));
         const auto answer = m_link.post(m_home + "/token",
             {{"nonce", formatHex(nonce)}, {"proof", formatHex(proof)}, {"stream", stream}});
@@ -196,6 +197,12 @@ Result<int> HubExchange::put(const store::SegmentRow& row, HubAnswer& answer)
         bytes->value_or(""), {{"Content-Type", "application/octet-stream"}});
     if (!sent) return sent.error();
     answer = std::move(*sent);
+    // Without the receipt for just this one nothing was handed over, whoever answers so.
+    const auto object = objectIn(answer);
+    const bool isReceipt = object && textIn(*object, "id") == formatHex(row.id);
+    if (((answer.status == 200 || answer.status == 201) && !isReceipt)
+        || (answer.status == 202 && (!object || textIn(*object, "reason").empty())))
+        return Error{ErrorCode::HubNotOurs, {m_link.address()}, "receipt"};
     return answer.status;
 }
 
@@ -210,8 +217,8 @@ Result<Done> HubExchange::handOver(const store::SegmentRow& row, Cursor& place)
         m_report.troubles.push_back(m_link.refusal(answer));
         return Done{};
     }
-    if (*status == 201) ++m_report.sent;
     const auto object = objectIn(answer);
+    if (*status == 201) ++m_report.sent;
     // What was handed over just now need not be fetched again.
     if (*status != 202 && object) {
         const std::int64_t at = numberIn(*object, "at");

@@ -96,6 +96,8 @@ Result<HubAnswer> HubLink::once(QNetworkRequest request, const char* method, std
     reply->deleteLater();
 
     HubAnswer answer;
+    if (reply->error() == QNetworkReply::SslHandshakeFailedError)
+        return Error{ErrorCode::HubNotTrusted, {address()}, reply->errorString().toStdString()};
     answer.status = reply->attribute(QNetworkRequest::HttpStatusCodeAttribute).toInt();
     if (answer.status == 0)
         return Error{ErrorCode::HubUnreachable, {address()}, reply->errorString().toStdString()};

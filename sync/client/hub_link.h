@@ -29,7 +29,7 @@ public:
     void setToken(std::string token) { m_token = std::move(token); }
 
     // path  after /v1, beginning with a slash
-    // Errors  HubUnreachable, HubNotOurs {address}
+    // Errors  HubUnreachable, HubNotOurs, HubNotTrusted {address}
     domain::Result<HubAnswer> get(const std::string& path);
     domain::Result<HubAnswer> post(const std::string& path, const nlohmann::json& body);
     domain::Result<HubAnswer> send(const char* method, const std::string& path, std::string_view bytes,

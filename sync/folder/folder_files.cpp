@@ -50,10 +50,16 @@ std::optional<std::string> readPlainFile(const fs::path& path, std::size_t most)
     return bytes;
 }
 
-Result<Done> handOver(const fs::path& path, std::string_view bytes, const StreamId& own)
+bool isThere(const fs::path& path, std::size_t size)
 {
     std::error_code failure;
-    if (fs::exists(fs::symlink_status(path, failure))) return Done{};
+    return fs::is_regular_file(fs::symlink_status(path, failure)) && fs::file_size(path, failure) == size
+        && !failure;
+}
+
+Result<Done> handOver(const fs::path& path, std::string_view bytes, const StreamId& own)
+{
+    if (isThere(path, bytes.size())) return Done{};
     const std::string mark = ".t-" + formatHex(own).substr(0, 16) + '-';
     const auto written = store::writeDurably(path, bytes, store::Access::Everyone, mark);
     if (!written) return written;

@@ -16,12 +16,15 @@ std::filesystem::path programmeFolder(const std::filesystem::path& shared, const
 // anything else.
 std::optional<std::string> readPlainFile(const std::filesystem::path& path, std::size_t most);
 
-// Writes a file that is not there yet: under a name of its own, to the disk, into its place, read back. A
-// file that is there already stays.
+// Writes a file whose name tells its content: under a name of its own, to the disk, into its place, read back.
+// One of the same size that is there already stays; a part of it is replaced.
 //
 // Errors  DiskFull, FileUnwritable {path}
 domain::Result<domain::Done> handOver(
     const std::filesystem::path& path, std::string_view bytes, const domain::StreamId& own);
+
+// Whether a regular file of this size stands there.
+bool isThere(const std::filesystem::path& path, std::size_t size);
 
 // Every entry below a folder, to a depth of two folders, at most `most` of them; false when there are more.
 bool eachEntry(const std::filesystem::path& folder, std::size_t most,

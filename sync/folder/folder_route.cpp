@@ -7,6 +7,7 @@
 #include "store/photos.h"
 #include "sync/exchange/segments_of_store.h"
 #include "sync/folder/folder_files.h"
+#include "sync/segment/layout.h"
 
 namespace duskrow::sync {
 
@@ -75,7 +76,8 @@ private:
             if (name.starts_with(".t-") || path.extension() == ".txt") return;
             const auto found = known->find(path.parent_path().filename().string() + '/' + name);
             if (found == known->end() || !found->second.isWhole) files.push_back(path);
-            if (found != known->end()) m_there.insert(found->first);
+            if (found != known->end() && isThere(path, fileSizeOf(found->second)))
+                m_there.insert(found->first);
         };
         const bool isAll =
             eachEntry(m_home / "s", mostEntries, wants) && eachEntry(m_home / "join", mostEntries, wants);
@@ -91,6 +93,11 @@ private:
             if (!taken) return taken.error();
         }
         return Done{};
+    }
+
+    static std::size_t fileSizeOf(const store::SegmentRow& row)
+    {
+        return leastSegmentBytes + static_cast<std::size_t>(row.size);
     }
 
     // Files of others in this folder are not ours to judge; one that is cut right in the magic may be ours
@@ -111,6 +118,7 @@ private:
         const bool mayWrite = roster->isEnrolled(m_store.stream());
         writeReadme();
         std::vector<store::SegmentId> done;
+        std::optional<Error> failed;
         std::int64_t at = 0;
         for (const auto& [name, row] : *names) {
             const bool isOwn = row.stream == m_store.stream();
@@ -127,11 +135,18 @@ private:
             const auto bytes = bytesOf(m_reader, row.id);
             if (!bytes) return bytes.error();
             if (!*bytes) continue;
-            if (const auto handed = handOver(path, **bytes, m_store.stream()); !handed) return handed.error();
+            if (const auto handed = handOver(path, **bytes, m_store.stream()); !handed) {
+                // One place that is taken by something else keeps nothing else back.
+                failed = handed.error();
+                if (failed->code == ErrorCode::DiskFull) break;
+                continue;
+            }
             if (asks) continue;
             ++m_report.sent;
             done.push_back(row.id);
         }
+        if (failed && m_report.sent == 0) return *failed;
+        if (failed) m_report.troubles.push_back(*failed);
         return m_store.markPassedOnNow(folderRoute(m_shared), done, m_now);
     }
 

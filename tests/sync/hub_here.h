@@ -13,7 +13,9 @@ namespace duskrow::tests {
 // A hub on a free port of this machine, with a founding invitation.
 class HubHere {
 public:
-    HubHere()
+    // certificate, key  PEM files; empty for plain HTTP
+    explicit HubHere(std::string certificate = {}, std::string key = {})
+        : m_certificate(std::move(certificate)), m_key(std::move(key))
     {
         founding = *sync::keyOfCode(foundingCode);
         m_store = openStore(m_place.where());
@@ -29,13 +31,17 @@ public:
         m_hub = std::move(*opened);
         hub::ListenOptions options;
         options.port = port;
+        options.certificate = m_certificate;
+        options.key = m_key;
         auto server = hub::HttpServer::start(options, *m_hub);
         if (!server) qFatal("no server: %s", server.error().detail.c_str());
         m_server = std::move(*server);
     }
     [[nodiscard]] QUrl url() const
     {
-        return QUrl(QStringLiteral("http://127.0.0.1:%1").arg(m_server->port()));
+        return QUrl(QStringLiteral("%1://127.0.0.1:%2")
+                        .arg(m_certificate.empty() ? QStringLiteral("http") : QStringLiteral("https"))
+                        .arg(m_server->port()));
     }
     void stop() { m_server.reset(); }
 
@@ -44,6 +50,8 @@ public:
 
 private:
     StorePlace m_place;
+    std::string m_certificate;
+    std::string m_key;
     domain::Instant m_now = domain::instantFromMs(1'783'980'000'000);
     std::unique_ptr<hub::HubStore> m_store;
     std::unique_ptr<hub::Hub> m_hub;

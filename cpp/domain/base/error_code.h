@@ -55,6 +55,7 @@ enum class ErrorCode {
     CarriedCut, // {path} it stops before its end
     HubUnreachable, // {address}
     HubNotOurs, // {address} what answers there is no hub
+    HubNotTrusted, // {address} its certificate does not prove who it is
     HubRefused, // {address, what it says}
     HubKeptAside, // {address, reason}
     NotEnrolled, // {address}
