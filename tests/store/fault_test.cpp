@@ -66,18 +66,26 @@ void keepAndDraft(const StoreScene& scene, const OpenHow& how, Told& told)
 
 using Action = void (*)(const StoreScene&, const OpenHow&, Told&);
 
+using Before = void (*)(SQLite::Database&);
+
+void makeStale(SQLite::Database& raw)
+{
+    raw.exec("UPDATE setting SET value='old' WHERE key='declaration'");
+}
+
 struct Story {
     bool isPrepared;
-    bool isStale;
+    Before before; // what the prepared store becomes
     Action action;
     std::vector<std::optional<std::string>> drafts; // what may stand in the end
 };
 
 const std::map<std::string, Story> stories{
-    {"opening", {true, false, openOnly, {"old"}}},
-    {"folding again", {true, true, openOnly, {"old"}}},
-    {"keeping in a new store", {false, false, keepAndDraft, {std::nullopt, "new", "newest"}}},
-    {"keeping", {true, false, keepAndDraft, {std::nullopt, "old", "new", "newest"}}},
+    {"opening", {true, nullptr, openOnly, {"old"}}},
+    {"folding again", {true, makeStale, openOnly, {"old"}}},
+    {"opening one of the first version", {true, backToTheFirstVersion, openOnly, {"old"}}},
+    {"keeping in a new store", {false, nullptr, keepAndDraft, {std::nullopt, "new", "newest"}}},
+    {"keeping", {true, nullptr, keepAndDraft, {std::nullopt, "old", "new", "newest"}}},
 };
 
 } // namespace
@@ -150,7 +158,11 @@ private:
     static OpenHow start(const StoreScene& scene, const Story& story, Told& told)
     {
         if (story.isPrepared) prepare(scene, told);
-        if (story.isStale) scene.raw().exec("UPDATE setting SET value='old' WHERE key='declaration'");
+        if (story.before != nullptr) {
+            SQLite::Database raw = scene.raw();
+            story.before(raw);
+            raw.exec("PRAGMA wal_checkpoint(TRUNCATE)"); // the version is read from the file's own header
+        }
         OpenHow how = scene.how();
         how.vfs = FaultDisk::name;
         FaultDisk::instance(); // registers it

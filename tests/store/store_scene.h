@@ -90,4 +90,13 @@ private:
     QTemporaryDir m_folder{trialFolder()};
 };
 
+// Takes away what the second version of a store added.
+inline void backToTheFirstVersion(SQLite::Database& raw)
+{
+    for (const char* table : {"sealed", "passed_on", "cited", "kept_aside", "segment"})
+        raw.exec(std::string("DROP TABLE ") + table);
+    raw.exec("DELETE FROM setting WHERE key IN ('founders', 'declaration')");
+    raw.exec("PRAGMA user_version=1");
+}
+
 } // namespace duskrow::tests

@@ -330,11 +330,7 @@ private Q_SLOTS:
         older.front() = 9;
         {
             SQLite::Database raw = scene.raw();
-            raw.exec("DROP TABLE sealed");
-            for (const char* table : {"passed_on", "cited", "kept_aside", "segment"})
-                raw.exec("DROP TABLE "s + table);
-            raw.exec("DELETE FROM setting WHERE key IN ('founders', 'declaration')");
-            raw.exec("PRAGMA user_version=1");
+            backToTheFirstVersion(raw);
             SQLite::Statement stream(raw, "INSERT INTO stream (id) VALUES (?)");
             stream.bind(1, older.data(), 16);
             stream.exec();
