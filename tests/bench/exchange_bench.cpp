@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 // The reference work through a real hub over HTTP: two devices in this process, the hub in its own. Prints
 // one line of JSON for the table of programs, and holds the figures against their limits.
-//   exchange_bench HUB-PROGRAM [RECORDS]
+//   exchange_bench HUB-PROGRAM [RECORDS] [BYTES-PER-SECOND]     the last: of a slow link, each way
 #include <QCoreApplication>
 #include <QTcpServer>
 #include <QTcpSocket>
 #include <QThread>
+#include <QTimer>
 
 #include <atomic>
 #include <chrono>
@@ -29,7 +30,8 @@ namespace {
 // Passes bytes on between devices and hub, and counts them both ways.
 class CountingRelay : public QThread {
 public:
-    explicit CountingRelay(quint16 hub) : m_hub(hub)
+    // rate  bytes a second each way; 0: as fast as may be
+    CountingRelay(quint16 hub, qint64 rate) : m_hub(hub), m_rate(rate)
     {
         start();
         while (port == 0) QThread::msleep(1);
@@ -64,14 +66,24 @@ protected:
 private:
     void pass(QTcpSocket* from, QTcpSocket* to)
     {
-        QObject::connect(from, &QTcpSocket::readyRead, to, [this, from, to] {
-            const QByteArray some = from->readAll();
+        const auto move = [this, from, to](qint64 most) {
+            const QByteArray some = from->read(most);
             bytes += some.size();
             to->write(some);
-        });
+        };
+        if (m_rate == 0) {
+            QObject::connect(from, &QTcpSocket::readyRead, to, [=] { move(from->bytesAvailable()); });
+            return;
+        }
+        constexpr int beats = 20; // a second
+        from->setReadBufferSize(m_rate / beats);
+        auto* beat = new QTimer(to);
+        QObject::connect(beat, &QTimer::timeout, to, [=, this] { move(m_rate / beats); });
+        beat->start(1000 / beats);
     }
 
     quint16 m_hub;
+    qint64 m_rate;
 };
 
 double memoryMib()
@@ -149,7 +161,7 @@ int main(int argc, char** argv)
     const QString store = QString::fromStdString(scene.at("hub.db"));
     const sync::InvitationKey founding = bench::newProgramme(program, store);
     const bench::HubProcess hubProcess(program, store);
-    CountingRelay relay(hubProcess.port);
+    CountingRelay relay(hubProcess.port, argc > 3 ? std::strtol(argv[3], nullptr, 10) : 0);
     const QUrl hub(QStringLiteral("http://127.0.0.1:%1").arg(relay.port.load()));
     Person& left = scene.coordinator();
     const auto right = scene.invite(2, Role::Coordinator, "right");
