@@ -44,10 +44,10 @@ std::string nameOf(const store::SegmentRow& row)
 
 } // namespace
 
-HubExchange::HubExchange(
-    store::Store& store, store::Reader& reader, const QUrl& hub, Instant now, const Journey& journey)
-    : m_store(store), m_reader(reader), m_route(hubRoute(hub)), m_link(hub), m_now(now), m_journey(journey),
-      m_home("/programmes/" + formatUuid(store.programme()))
+HubExchange::HubExchange(store::Store& store, store::Reader& reader, const QUrl& hub, Instant now,
+    const Journey& journey, const HubTransport& transport)
+    : m_store(store), m_reader(reader), m_route(hubRoute(hub)), m_link(hub, transport), m_now(now),
+      m_journey(journey), m_home("/programmes/" + formatUuid(store.programme()))
 {
 }
 

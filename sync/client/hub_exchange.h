@@ -11,7 +11,7 @@ namespace duskrow::sync {
 class HubExchange {
 public:
     HubExchange(store::Store& store, store::Reader& reader, const QUrl& hub, domain::Instant now,
-        const Journey& journey);
+        const Journey& journey, const HubTransport& transport = {});
     domain::Result<ExchangeReport> run();
 
 private:

@@ -17,6 +17,7 @@ int Book::write(const std::string& bytes)
     if (!change) broken("a change was written that cannot be read: " + bytes);
     m_changes.push_back(std::move(*change));
     m_known.emplace(bytes, size() - 1);
+    m_under[m_changes.back().ref].push_back(size() - 1);
     return size() - 1;
 }
 
@@ -24,6 +25,13 @@ std::optional<int> Book::find(const std::string& bytes) const
 {
     const auto found = m_known.find(bytes);
     return found == m_known.end() ? std::nullopt : std::optional(found->second);
+}
+
+const std::vector<int>& Book::under(const ChangeRef& ref) const
+{
+    static const std::vector<int> none;
+    const auto found = m_under.find(ref);
+    return found == m_under.end() ? none : found->second;
 }
 
 Changes Book::changes(const Lines& lines) const

@@ -23,6 +23,8 @@ public:
     [[nodiscard]] const Change& at(int line) const { return m_changes[static_cast<std::size_t>(line)]; }
     [[nodiscard]] int size() const { return static_cast<int>(m_changes.size()); }
     [[nodiscard]] Changes changes(const Lines& lines) const;
+    // All that was ever written under a reference; several when a stream forked.
+    [[nodiscard]] const std::vector<int>& under(const domain::ChangeRef& ref) const;
 
     // Segments that need what this version lacks: kept and passed on, not looked into.
     std::set<std::string> unread;
@@ -32,6 +34,7 @@ public:
 private:
     std::unordered_map<std::string, int> m_known;
     std::vector<Change> m_changes;
+    std::map<domain::ChangeRef, std::vector<int>> m_under;
 };
 
 // What lies in a store.
@@ -40,6 +43,7 @@ struct Held {
     Lines waiting; // in segments whose predecessor is not there
     std::set<std::string> aside; // hashes of what was refused
     std::set<std::string> segments; // ids
+    std::set<std::string> pictures; // names of sound photographs
 
     [[nodiscard]] bool has(int line) const { return used.contains(line) || waiting.contains(line); }
 };

@@ -88,7 +88,7 @@ bool oneRound(World& world)
         const auto before = phone->expected.used.size();
         enrolEverybody(world, *phone);
         isQuiet = isQuiet && phone->expected.used.size() == before;
-        exchangeHub(world, *phone, true);
+        visitHub(world, *phone, true);
         phone->audit(world, "healing");
     }
     return isQuiet;
@@ -158,6 +158,7 @@ void World::finish()
     checkTogether(*this);
     for (std::size_t i = 0; i < phones.size(); i += phones.size() - 1) checkRebuild(*phones[i]);
     checkHub(*this);
+    checkPictures(*this);
     replay(*this, *phones[0]);
 }
 

@@ -33,12 +33,17 @@ void keep(World& world, Phone& phone, std::vector<Edit> edits)
         const int line = world.book.write(body);
         phone.expected.used.insert(line);
         world.mustLive.insert(line);
+        const auto photo = world.book.at(line).fields.find("photo");
+        if (photo == world.book.at(line).fields.end()) continue;
+        if (const auto* name = std::get_if<std::string>(&photo->second.value);
+            name && world.pictures.contains(*name))
+            if (phone.expected.pictures.contains(*name)) world.mustSee.insert(*name);
     }
 }
 
 namespace {
 
-Edit newVisit(World& world, const Place& place)
+Edit newVisit(World& world, Phone& phone, const Place& place)
 {
     Edit edit{"visit", world.freshId(), place.site, {}};
     edit.fields["trap"] = formatUuid(place.trap);
@@ -46,6 +51,8 @@ Edit newVisit(World& world, const Place& place)
     edit.fields["outcome"] = std::string("counted");
     edit.fields["pest"] = world.random.between(0, 5);
     if (world.random.percent(30)) edit.fields["remark"] = "wind " + std::to_string(world.random.below(3));
+    if (world.random.percent(4) && world.pictures.size() < 40)
+        if (const std::string name = takePicture(world, phone); !name.empty()) edit.fields["photo"] = name;
     return edit;
 }
 
@@ -100,9 +107,10 @@ void editSomething(World& world, Phone& phone)
 {
     Random& random = world.random;
     if (world.places.size() < 2 || random.percent(2)) return keep(world, phone, newSite(world, phone));
-    const Place place = random.of(world.places);
-    if (random.percent(45)) {
-        std::vector<Edit> edits{newVisit(world, place)};
+    const std::optional<Place> lent = random.percent(15) ? borrowed(world, phone) : std::nullopt;
+    const Place place = lent ? *lent : random.of(world.places);
+    if (lent || random.percent(45)) {
+        std::vector<Edit> edits{newVisit(world, phone, place)};
         if (random.percent(30))
             edits.push_back({"service", world.freshId(), place.site,
                 {{"trap", formatUuid(place.trap)}, {"what", std::string("lure")}}});
@@ -116,7 +124,7 @@ void editSomething(World& world, Phone& phone)
         return keep(world, phone, edits);
     }
     const Change* known = knownRecord(world, phone);
-    if (known == nullptr) return keep(world, phone, {newVisit(world, place)});
+    if (known == nullptr) return keep(world, phone, {newVisit(world, phone, place)});
     Edit edit{known->kind, known->record, known->site, {}};
     setSomething(world, edit);
     keep(world, phone, {edit});
@@ -172,19 +180,6 @@ void assign(World& world, Phone& phone)
     keep(world, phone, {{"assignment", assignmentId(world.programme, member, site), {}, fields}});
 }
 
-void lend(World& world, Phone& phone)
-{
-    if (world.places.empty()) return;
-    const Place place = world.random.of(world.places);
-    std::map<std::string, Value> fields{
-        {"trap", formatUuid(place.trap)}, {"member", formatUuid(world.random.of(world.people).member)}};
-    const LocalDay today = dayOf(world.now, std::chrono::minutes(-300));
-    if (world.random.percent(50)) fields["from_day"] = formatDay(today - std::chrono::days(1));
-    if (world.random.percent(50))
-        fields["until_day"] = formatDay(today + std::chrono::days(world.random.between(-1, 3)));
-    keep(world, phone, {{"loan", world.freshId(), place.site, fields}});
-}
-
 // The device of somebody who is no coordinator, after a change that is known here.
 void endDevice(World& world, Phone& phone)
 {
@@ -194,11 +189,13 @@ void endDevice(World& world, Phone& phone)
     std::advance(chosen, static_cast<std::ptrdiff_t>(world.random.below(states->size())));
     const auto owner = world.owners.find(chosen->first);
     if (owner == world.owners.end() || world.people[owner->second.first].role == "coordinator") return;
-    world.count("device ended");
+    world.fault("device ended");
     keep(world, phone,
         {{"device", deviceId(world.programme, chosen->first), {},
             {{"ended_after", world.random.between(0, chosen->second.used)}}}});
 }
+
+} // namespace
 
 Phone& coordinator(World& world)
 {
@@ -206,8 +203,6 @@ Phone& coordinator(World& world)
         if (Phone& phone = world.anyPhone(); world.people[phone.person].role == "coordinator") return phone;
     return *world.phones[0];
 }
-
-} // namespace
 
 // Lets in every stream that is known here and belongs to one of the people.
 void enrolEverybody(World& world, Phone& phone)
@@ -217,6 +212,11 @@ void enrolEverybody(World& world, Phone& phone)
     if (!roster || !states) broken("the roster cannot be read");
     const bool isRoot = roster->isRoot(phone.stream());
     if (!roster->isCoordinator(phone.stream())) return;
+    // Whose last day is past says nothing that counts.
+    const auto me = roster->members().find(phone.member(world));
+    const bool hasEnded = me != roster->members().end() && me->second.until
+        && dayOf(world.timeOf(phone), std::chrono::minutes(-300)) > *me->second.until;
+    if (hasEnded && !isRoot) return;
     std::vector<Edit> edits;
     for (const auto& [stream, state] : *states) {
         const auto owner = world.owners.find(stream);
@@ -258,10 +258,6 @@ void stepAdmit(World& world)
 void stepAssign(World& world)
 {
     assign(world, world.random.percent(85) ? coordinator(world) : world.anyPhone());
-}
-void stepLend(World& world)
-{
-    lend(world, world.anyPhone());
 }
 void stepEnd(World& world)
 {

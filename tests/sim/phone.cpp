@@ -68,6 +68,9 @@ void Phone::audit(World& world, const std::string& after, bool mayBeNew)
         const std::string name = formatHex({reinterpret_cast<const std::uint8_t*>(hash.data()), hash.size()});
         if (!fs::exists(path() + ".d/aside/" + name)) broken(who + "kept aside without its bytes (I8)");
     }
+    found.pictures = picturesBeside(world, *this);
+    for (const std::string& name : expected.pictures)
+        if (!found.pictures.contains(name)) broken(who + "the photograph " + name + " is lost (I1)");
     expected = std::move(found);
     checkCounts(world, who);
 }

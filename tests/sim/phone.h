@@ -31,9 +31,10 @@ struct Phone {
     bool wasCopied = false; // the same numbers may stand twice, in other cuts
     bool mayRenew = false; // copied, put back or met its double: a new stream may begin
     struct Backup {
+        std::filesystem::path folder;
         Held held;
     };
-    std::optional<Backup> backup;
+    std::vector<Backup> backups; // the oldest first
     domain::PublicKey lastKey{};
 
     [[nodiscard]] std::string path() const { return folder / "live" / "store.db"; }

@@ -170,24 +170,30 @@ void World::step()
     }
 }
 
-void World::forgetWhatOnlyHas(const Phone& lost, const Held& left)
+void World::forgetWhatIsNowhere()
 {
-    Lines elsewhere = left.used;
-    elsewhere.insert(left.waiting.begin(), left.waiting.end());
-    for (const auto& phone : phones)
-        if (phone.get() != &lost) {
-            elsewhere.insert(phone->expected.used.begin(), phone->expected.used.end());
-            elsewhere.insert(phone->expected.waiting.begin(), phone->expected.waiting.end());
-        }
+    Lines somewhere;
+    std::set<std::string> seen = picturesInFolder(*this);
     const auto add = [&](const std::string& bytes) {
         const auto lines = linesIn(bytes, book);
-        elsewhere.insert(lines.begin(), lines.end());
+        somewhere.insert(lines.begin(), lines.end());
     };
+    for (const auto& phone : phones) {
+        somewhere.insert(phone->expected.used.begin(), phone->expected.used.end());
+        somewhere.insert(phone->expected.waiting.begin(), phone->expected.waiting.end());
+        seen.insert(phone->expected.pictures.begin(), phone->expected.pictures.end());
+    }
     for (const auto& entry : fs::recursive_directory_iterator(shared))
         if (entry.is_regular_file()) add(bytesOfFile(entry.path()));
-    for (const auto& [path, bytes] : stash) add(bytes);
-    for (const std::string& bytes : hub->log()) add(bytes);
-    std::erase_if(mustLive, [&](int line) { return !elsewhere.contains(line); });
+    for (const auto& [path, bytes] : stash) {
+        add(bytes);
+        const auto known = pictures.find(path.filename().string());
+        if (known != pictures.end() && known->second == bytes) seen.insert(known->first);
+    }
+    somewhere.insert(hub->lines().begin(), hub->lines().end());
+    seen.merge(hub->pictures());
+    std::erase_if(mustLive, [&](int line) { return !somewhere.contains(line); });
+    std::erase_if(mustSee, [&](const std::string& name) { return !seen.contains(name); });
 }
 
 // One of the two roots must stay one, or nobody can let anybody in any more.
