@@ -130,9 +130,11 @@ void Folding::put(std::span<const Change> changes, bool isNew)
     m_tables.put(found, isNew);
 }
 
-void Folding::refold(const Uuid& record)
+std::vector<Change> Folding::refold(const Uuid& record)
 {
-    if (const std::vector<Change> changes = changesOf(record); !changes.empty()) put(changes, false);
+    std::vector<Change> changes = changesOf(record);
+    if (!changes.empty()) put(changes, false);
+    return changes;
 }
 
 // Whether the log holds more changes of a record than the `known` ones in segments.
@@ -201,7 +203,8 @@ void Folding::takeRoster(const std::vector<Change>& added)
     weighAgain(before);
 }
 
-// Folds again whatever may stand otherwise under the new roster.
+// Folds again whatever may stand otherwise under the new roster: all that did not count, and what may not
+// count any more.
 void Folding::weighAgain(const Roster& before)
 {
     std::set<Uuid> records;
@@ -209,13 +212,14 @@ void Folding::weighAgain(const Roster& before)
         Running query = m_statements.prepared("SELECT DISTINCT record FROM now_aside");
         while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
     }
+    const bool isAll = before.isAlone() != m_roster.isAlone();
     for (const StreamId& stream : streams())
-        if (before.isAlone() != m_roster.isAlone() || before.rightsOf(stream) != m_roster.rightsOf(stream))
-            records.merge(recordsOf(stream));
-    for (const Uuid& record : records) refold(record);
+        if (isAll || m_roster.mayCountLess(before, stream)) records.merge(recordsOf(stream));
     // Rulings are among them: what they are about follows when they come or go.
     const std::map<Uuid, RulingSeen> rulings = m_rulings;
-    readRulings();
+    for (const Uuid& record : records)
+        if (const auto changes = refold(record); !changes.empty() && changes.front().kind == "ruling")
+            putRuling(changes);
     for (const auto& [record, ruling] : rulings)
         if (!m_rulings.contains(record)) refold(record);
     for (const auto& [record, ruling] : m_rulings) {

@@ -33,7 +33,7 @@ public:
 private:
     void load();
     void put(std::span<const domain::Change> changes, bool isNew);
-    void refold(const domain::Uuid& record);
+    std::vector<domain::Change> refold(const domain::Uuid& record); // its changes
     bool hasOthers(const domain::Uuid& record, std::size_t known);
     domain::Roster readRoster();
     void takeRoster(const std::vector<domain::Change>& added);

@@ -266,6 +266,11 @@ Result<Taken> Store::takeNow(const IncomingSegment& segment)
     });
 }
 
+Result<Roster> Store::rosterNow()
+{
+    return wait<Roster>([&] { return guarded<Roster>(m_path, [&] { return m_folding->roster(); }); });
+}
+
 Result<Done> Store::sealNow(const SegmentRow& segment)
 {
     return wait<Done>([&]() -> Result<Done> {

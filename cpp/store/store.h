@@ -51,6 +51,8 @@ public:
 
     // --- What the exchange does. All of it waits for the writer, and is for a thread that may wait.
     domain::Result<Taken> takeNow(const IncomingSegment& segment);
+    // The roster as the log has it now, at hand without reading the log. Here the own stream counts always.
+    domain::Result<domain::Roster> rosterNow();
     // Puts a segment in the place of the changes it was made of. Its numbers may leave the device after this.
     domain::Result<domain::Done> sealNow(const SegmentRow& segment);
     domain::Result<domain::Done> markPassedOnNow(

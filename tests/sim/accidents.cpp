@@ -107,7 +107,7 @@ bool isSameAct(const Change& a, const Change& b)
 // What nobody can sign any more is there again as changes of the new stream.
 void expectAdopted(World& world, Phone& phone)
 {
-    Held found = heldBy(*phone.reader, world.book, phone.stream(), true);
+    Held found = heldBy(*phone.reader, world.book, phone.streams, true);
     found.pictures = phone.expected.pictures;
     Lines gone;
     for (const int line : phone.expected.used)
@@ -190,6 +190,7 @@ void stepClone(World& world)
     fs::copy(phone.folder / "live", twin->folder / "live", fs::copy_options::recursive);
     twin->expected = phone.expected;
     twin->lastKey = phone.lastKey;
+    twin->streams = phone.streams;
     twin->hub = phone.hub;
     twin->clockError = phone.clockError;
     twin->mayRenew = twin->wasCopied = true;

@@ -48,17 +48,18 @@ std::string blob(const SQLite::Column& column)
     return {static_cast<const char*>(column.getBlob()), static_cast<std::size_t>(column.getBytes())};
 }
 
-int known(Book& book, const std::string& bytes, const StreamId& own, bool mayBeNew)
+int known(Book& book, const std::string& bytes, const std::set<StreamId>& own, bool mayBeNew)
 {
     if (const auto line = book.find(bytes)) return *line;
     const auto change = readCanonicalChange(bytes);
     // A restored phone says by itself whom it goes on from, when it is opened.
     const bool isGoingOn = change && change->kind == "device" && change->fields.contains("follows_key");
-    if (isGoingOn || (mayBeNew && change && change->ref.stream == own)) return book.write(bytes);
+    if (isGoingOn || (mayBeNew && change && own.contains(change->ref.stream))) return book.write(bytes);
     broken("a change is in a log that nobody wrote: " + bytes);
 }
 
-std::vector<int> payloadLines(Book& book, const std::string& payload, const StreamId& own, bool mayBeNew)
+std::vector<int> payloadLines(
+    Book& book, const std::string& payload, const std::set<StreamId>& own, bool mayBeNew)
 {
     const auto text = store::unpack(payload, std::size_t{9} << 20);
     if (!text) broken("a segment in a log does not unpack");
@@ -74,7 +75,7 @@ std::vector<int> payloadLines(Book& book, const std::string& payload, const Stre
 
 } // namespace
 
-Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNew)
+Held heldBy(store::Reader& reader, Book& book, const std::set<StreamId>& own, bool mayBeNew)
 {
     struct Found {
         std::int64_t id;
@@ -118,14 +119,19 @@ Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNe
 
 std::vector<int> linesIn(const std::string& bytes, const Book& book)
 {
+    if (const auto seen = book.inBytes.find(bytes); seen != book.inBytes.end()) return seen->second;
     auto head = sync::readHead(bytes);
     if (!head) return {};
     const auto segment = sync::openSegment(std::move(*head));
     if (!segment) return {};
     std::vector<int> lines;
-    for (const sync::SegmentLine& line : segment->lines)
-        if (const auto found = line.bytes.empty() ? std::nullopt : book.find(line.bytes))
-            lines.push_back(*found);
+    bool isAllKnown = true;
+    for (const sync::SegmentLine& line : segment->lines) {
+        const auto found = line.bytes.empty() ? std::nullopt : book.find(line.bytes);
+        if (found) lines.push_back(*found);
+        isAllKnown = isAllKnown && (found || line.bytes.empty());
+    }
+    if (isAllKnown) book.inBytes.emplace(bytes, lines);
     return lines;
 }
 

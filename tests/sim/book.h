@@ -30,6 +30,7 @@ public:
     std::set<std::string> unread;
     // What stands in a whole segment, once it was looked into.
     std::unordered_map<std::string, std::vector<int>> inSegment;
+    mutable std::unordered_map<std::string, std::vector<int>> inBytes; // by all bytes of a segment
 
 private:
     std::unordered_map<std::string, int> m_known;
@@ -48,9 +49,9 @@ struct Held {
     [[nodiscard]] bool has(int line) const { return used.contains(line) || waiting.contains(line); }
 };
 
-// Reads a store's log behind its back. `own` names a stream whose last changes may be unknown to the book: a
+// Reads a store's log behind its back. `own` are streams whose last changes may be unknown to the book: a
 // crash came after the commit and before the answer.
-Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNew);
+Held heldBy(store::Reader& reader, Book& book, const std::set<StreamId>& own, bool mayBeNew);
 
 // The changes in the bytes of a segment, if it is one of ours and whole. Nothing otherwise.
 std::vector<int> linesIn(const std::string& bytes, const Book& book);

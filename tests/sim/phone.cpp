@@ -36,6 +36,7 @@ void Phone::open(World& world)
     if (!read) broken("no reader: " + read.error().detail);
     reader = std::move(*read);
     lastKey = store->publicKey();
+    streams.insert(store->stream());
     world.owners[store->stream()] = {person, store->publicKey()};
     const bool isOther = before != StreamId{} && before != store->stream();
     if (isOther && !mayRenew)
@@ -54,7 +55,7 @@ void Phone::close()
 void Phone::audit(World& world, const std::string& after, bool mayBeNew)
 {
     const std::string who = "phone " + std::to_string(number) + ", after " + after + ": ";
-    Held found = heldBy(*reader, world.book, store->stream(), mayBeNew);
+    Held found = heldBy(*reader, world.book, streams, mayBeNew);
     for (const int line : expected.used)
         if (!found.used.contains(line))
             broken(who + "a change is lost (I1): " + canonicalJson(world.book.at(line)));

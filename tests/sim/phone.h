@@ -36,6 +36,7 @@ struct Phone {
     };
     std::vector<Backup> backups; // the oldest first
     domain::PublicKey lastKey{};
+    std::set<StreamId> streams; // all that it ever wrote, this one too
 
     [[nodiscard]] std::string path() const { return folder / "live" / "store.db"; }
     [[nodiscard]] domain::Uuid member(const World& world) const;

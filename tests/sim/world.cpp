@@ -4,6 +4,7 @@
 #include <sodium.h>
 
 #include "domain/records/roster.h"
+#include "sim/clock.h"
 #include "store/segments.h"
 
 namespace duskrow::sim {
@@ -46,6 +47,7 @@ World::World(std::uint64_t number, fs::path where)
     fs::remove_all(root);
     fs::create_directories(shared);
     programme = freshId();
+    machineClock = toMs(now);
 }
 
 World::~World()
@@ -152,6 +154,7 @@ void World::step()
 {
     ++steps;
     now += std::chrono::milliseconds(random.between(1, 600'000));
+    machineClock = toMs(now);
     unsigned all = 0;
     for (const Step& one : sim::steps()) all += one.weight;
     auto choice = static_cast<unsigned>(random.below(all));
