@@ -108,30 +108,35 @@ Held heldBy(store::Reader& reader, Book& book, const std::set<StreamId>& own, bo
             if (segment.isWhole) book.inSegment[segment.hash] = lines;
         }
         (segment.waits ? held.waiting : held.used).insert(lines.begin(), lines.end());
+        if (segment.isWhole) held.whole.insert(lines.begin(), lines.end());
     }
     each("SELECT body FROM change", {}, [&](SQLite::Statement& q) {
-        held.used.insert(known(book, q.getColumn(0).getString(), own, mayBeNew));
+        const int line = known(book, q.getColumn(0).getString(), own, mayBeNew);
+        held.used.insert(line);
+        held.whole.insert(line);
     });
     each("SELECT hash FROM kept_aside", {},
         [&](SQLite::Statement& q) { held.aside.insert(blob(q.getColumn(0))); });
     return held;
 }
 
-std::vector<int> linesIn(const std::string& bytes, const Book& book)
+std::vector<int> linesIn(const std::string& bytes, const Book& book, bool* isAllKnown)
 {
+    if (isAllKnown != nullptr) *isAllKnown = true;
     if (const auto seen = book.inBytes.find(bytes); seen != book.inBytes.end()) return seen->second;
     auto head = sync::readHead(bytes);
     if (!head) return {};
     const auto segment = sync::openSegment(std::move(*head));
     if (!segment) return {};
     std::vector<int> lines;
-    bool isAllKnown = true;
+    bool isKnown = true;
     for (const sync::SegmentLine& line : segment->lines) {
         const auto found = line.bytes.empty() ? std::nullopt : book.find(line.bytes);
         if (found) lines.push_back(*found);
-        isAllKnown = isAllKnown && (found || line.bytes.empty());
+        isKnown = isKnown && (found || line.bytes.empty());
     }
-    if (isAllKnown) book.inBytes.emplace(bytes, lines);
+    if (isKnown) book.inBytes.emplace(bytes, lines);
+    if (isAllKnown != nullptr) *isAllKnown = isKnown;
     return lines;
 }
 

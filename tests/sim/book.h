@@ -41,6 +41,7 @@ private:
 // What lies in a store.
 struct Held {
     Lines used;
+    Lines whole; // in whole segments or the own tail: what can be passed on
     Lines waiting; // in segments whose predecessor is not there
     std::set<std::string> aside; // hashes of what was refused
     std::set<std::string> segments; // ids
@@ -54,6 +55,8 @@ struct Held {
 Held heldBy(store::Reader& reader, Book& book, const std::set<StreamId>& own, bool mayBeNew);
 
 // The changes in the bytes of a segment, if it is one of ours and whole. Nothing otherwise.
-std::vector<int> linesIn(const std::string& bytes, const Book& book);
+// `isAllKnown` says whether the book has all of them: a crash may have come before what was kept was written
+// in it.
+std::vector<int> linesIn(const std::string& bytes, const Book& book, bool* isAllKnown = nullptr);
 
 } // namespace duskrow::sim

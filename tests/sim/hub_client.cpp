@@ -21,7 +21,7 @@ constexpr const char* route = "hub:sim";
 class Visit {
 public:
     Visit(World& world, Phone& phone, bool isLinkGood)
-        : m_world(world), m_phone(phone), m_link(world, phone, isLinkGood),
+        : m_world(world), m_phone(phone), m_link(world, isLinkGood),
           m_path("/v1/programmes/" + formatUuid(world.programme))
     {
     }

@@ -100,21 +100,26 @@ void HubSide::putBack()
     m_world.forgetWhatIsNowhere();
 }
 
-// The part of the log that was not looked at yet.
+// The part of the log that was not looked at yet, up to what the book does not know yet.
 void HubSide::readOn()
 {
+    std::int64_t after = m_readUpTo;
+    bool isAllKnown = true;
     while (true) {
-        const auto page = m_store->page(m_world.programme, m_readUpTo, std::int64_t{4} << 20);
+        const auto page = m_store->page(m_world.programme, after, std::int64_t{4} << 20);
         if (!page) broken("the hub's log cannot be read: " + page.error().detail);
         if (page->empty()) return;
         m_roster.reset();
         for (const hub::StoredSegment& segment : *page) {
-            m_readUpTo = segment.at;
+            after = segment.at;
             const auto head = sync::readHead(segment.bytes);
             if (!head) broken("the hub's log holds what is no segment (I8)");
             m_ids.insert(std::string(head->id.begin(), head->id.end()));
-            const auto lines = linesIn(segment.bytes, m_world.book);
+            bool isKnown = true;
+            const auto lines = linesIn(segment.bytes, m_world.book, &isKnown);
             m_lines.insert(lines.begin(), lines.end());
+            isAllKnown = isAllKnown && isKnown;
+            if (isAllKnown) m_readUpTo = after;
         }
     }
 }

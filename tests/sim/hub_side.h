@@ -35,6 +35,7 @@ public:
 
     std::set<std::string> receipts; // ids of segments
     std::set<std::string> pictureReceipts; // names of photographs
+    std::map<std::string, StreamId> tokens; // and whose they are
 
 private:
     World& m_world;

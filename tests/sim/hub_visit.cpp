@@ -46,7 +46,7 @@ HubAnswer answerOf(const hub::Response& response)
 bool visitHub(World& world, Phone& phone, bool isLinkGood)
 {
     if (!world.hub->isOpen()) return false;
-    Link link(world, phone, isLinkGood);
+    Link link(world, isLinkGood);
     bool isDown = false;
     const sync::HubTransport transport = [&](const HubQuestion& question) -> Result<HubAnswer> {
         try {

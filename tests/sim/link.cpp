@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "sim/link.h"
 
+#include <nlohmann/json.hpp>
+
 namespace duskrow::sim {
 
 using namespace duskrow::domain;
@@ -86,7 +88,8 @@ Response Link::ask(Request request)
     note(request, response);
     const bool isPage = request.method == Method::Get && response.status == 200 && !response.body.empty()
         && request.target.find("/segments?") != std::string::npos;
-    if (isPage) checkPage(m_world, m_phone.stream(), response.body);
+    // While a fault is armed, something may be kept that nobody has answered for.
+    if (isPage && !m_world.isFailing) checkPage(m_world, readerOf(request), response.body);
     if (isPage && !m_isGood && random.percent(5)) {
         m_world.fault("page cut");
         response.body.resize(random.below(response.body.size()));
@@ -94,10 +97,24 @@ Response Link::ask(Request request)
     return response;
 }
 
-// What the hub has said that it holds.
+// A phone that began a new stream goes on with the token of the one before.
+StreamId Link::readerOf(const Request& request) const
+{
+    const auto found = m_world.hub->tokens.find(request.header("authorization"));
+    if (found == m_world.hub->tokens.end()) broken("a page without a token");
+    return found->second;
+}
+
+// What the hub has said that it holds, and whom it gave a token.
 void Link::note(const Request& request, const Response& response)
 {
     if (response.status != 200 && response.status != 201) return;
+    if (request.target.ends_with("/token")) {
+        const auto token = "Bearer " + nlohmann::json::parse(response.body)["token"].get<std::string>();
+        StreamId stream{};
+        parseHex(nlohmann::json::parse(request.body)["stream"].get<std::string>(), stream);
+        m_world.hub->tokens[token] = stream;
+    }
     const std::string name = request.target.substr(request.target.rfind('/') + 1);
     if (isOfPicture(request)) m_world.hub->pictureReceipts.insert(name);
     if (isOfPicture(request) || request.method != Method::Put) return;

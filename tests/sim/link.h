@@ -11,17 +11,17 @@ struct LinkDown { };
 // pages are cut. Notes every receipt, and looks whether a page shows what its reader may see.
 class Link {
 public:
-    Link(World& world, Phone& phone, bool isGood) : m_world(world), m_phone(phone), m_isGood(isGood) { }
+    Link(World& world, bool isGood) : m_world(world), m_isGood(isGood) { }
 
     // Throws LinkDown when no answer arrives.
     hub::Response ask(hub::Request request);
 
 private:
+    [[nodiscard]] StreamId readerOf(const hub::Request& request) const;
     void breakOff(hub::Request request);
     void note(const hub::Request& request, const hub::Response& response);
 
     World& m_world;
-    Phone& m_phone;
     bool m_isGood;
 };
 

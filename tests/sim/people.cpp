@@ -32,6 +32,7 @@ void keep(World& world, Phone& phone, std::vector<Edit> edits)
         if (!done || body.empty()) broken("what was kept is not there (I1)");
         const int line = world.book.write(body);
         phone.expected.used.insert(line);
+        phone.expected.whole.insert(line);
         world.mustLive.insert(line);
         const auto photo = world.book.at(line).fields.find("photo");
         if (photo == world.book.at(line).fields.end()) continue;

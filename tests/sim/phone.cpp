@@ -42,7 +42,10 @@ void Phone::open(World& world)
     if (isOther && !mayRenew)
         broken(
             "phone " + std::to_string(number) + " began a new stream though nothing happened to the old one");
-    if (isOther) hub = {};
+    if (isOther) {
+        hub = {};
+        heldBy(*reader, world.book, streams, true); // the new stream has said from which it goes on
+    }
     mayRenew = false;
 }
 

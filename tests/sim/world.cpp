@@ -182,8 +182,7 @@ void World::forgetWhatIsNowhere()
         somewhere.insert(lines.begin(), lines.end());
     };
     for (const auto& phone : phones) {
-        somewhere.insert(phone->expected.used.begin(), phone->expected.used.end());
-        somewhere.insert(phone->expected.waiting.begin(), phone->expected.waiting.end());
+        somewhere.insert(phone->expected.whole.begin(), phone->expected.whole.end());
         seen.insert(phone->expected.pictures.begin(), phone->expected.pictures.end());
     }
     for (const auto& entry : fs::recursive_directory_iterator(shared))
