@@ -51,6 +51,12 @@ Folding::Folding(SQLite::Database& database, Uuid programme, const StreamId& own
 {
 }
 
+bool Folding::isStale()
+{
+    Running query = m_statements.prepared("SELECT value FROM setting WHERE key='folded_for'");
+    return m_tables.isStale() || !query->executeStep() || query->getColumn(0).getString() != formatHex(m_own);
+}
+
 std::set<StreamId> Folding::founders()
 {
     Running query = m_statements.prepared("SELECT value FROM setting WHERE key='founders'");
@@ -278,6 +284,11 @@ bool Folding::rebuild(const Progress& progress)
         return false;
     }
     m_tables.stamp();
+    {
+        Running stamp = m_statements.prepared("INSERT OR REPLACE INTO setting VALUES ('folded_for', ?)");
+        stamp->bind(1, formatHex(m_own));
+        stamp->exec();
+    }
     transaction.commit();
     return true;
 }

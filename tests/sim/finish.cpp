@@ -106,6 +106,16 @@ Lines strayLines(World& world)
     for (const auto& phone : world.phones)
         for (const int line : phone->expected.whole) stray.erase(line);
     for (const int line : world.hub->lines()) stray.erase(line);
+    // What follows on such a change in its stream waits wherever that is not.
+    Lines after;
+    for (const int line : stray)
+        for (const auto& phone : world.phones)
+            for (const int later : phone->expected.used) {
+                const ChangeRef& ref = world.book.at(later).ref;
+                const ChangeRef& lost = world.book.at(line).ref;
+                if (ref.stream == lost.stream && ref.seq > lost.seq) after.insert(later);
+            }
+    stray.merge(after);
     return stray;
 }
 

@@ -168,6 +168,38 @@ private Q_SLOTS:
         QVERIFY(isSound(scene));
     }
 
+    // The own stream counts here before anybody has let it in: when it is another, so are the tables.
+    void whoBeginsANewStreamFoldsAgain()
+    {
+        const StoreScene scene;
+        OpenHow how = scene.how();
+        how.founders = {RosterScene::stream("founder")};
+        how.programme = RosterScene::programme();
+        {
+            const auto store = Store::open(scene.path(), how);
+            QVERIFY(store.has_value());
+            Change letIn; // somebody else, so that nobody is alone any more
+            letIn.programme = RosterScene::programme();
+            letIn.ref = {RosterScene::stream("founder"), 1};
+            letIn.kind = "device";
+            letIn.record = deviceId(letIn.programme, RosterScene::stream("gus"));
+            letIn.fields["stream"].value = formatHex(RosterScene::stream("gus"));
+            letIn.fields["member"].value = formatUuid(idOf(60));
+            QVERIFY((*store)->takeNow(segmentOf(letIn.ref.stream, 1, bytesOf({letIn}))).has_value());
+            keepOne(**store, 1);
+            sealOwn(**store);
+            QVERIFY(visit(**(*store)->reader(), idOf(1))->has_value());
+        }
+        how.keyFolder = scene.path("other keys");
+        const auto store = Store::open(scene.path(), how);
+        QVERIFY(store.has_value());
+        QVERIFY((*store)->hasNewStream());
+        const auto reader = (*store)->reader();
+        QVERIFY(!visit(**reader, idOf(1))->has_value());
+        QCOMPARE(asideChanges(**reader)->size(), std::size_t{1});
+        QVERIFY(isSound(scene));
+    }
+
     // Without its key nobody could sign what stands in no segment: the new stream writes it again.
     void whatNobodyCanSignIsWrittenAgain()
     {
