@@ -286,6 +286,11 @@ Result<Done> Store::markPassedOnNow(const std::string& route, const std::vector<
     return wait<Done>([&] { return m_shelf->markPassedOn(route, ids, at); });
 }
 
+Result<Done> Store::forgetPassedOnNow(const std::string& route)
+{
+    return wait<Done>([&] { return m_shelf->forgetPassedOn(route); });
+}
+
 Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
 {
     const auto file = std::filesystem::path(m_path + ".d") / "aside" / formatHex(row.hash);

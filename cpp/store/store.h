@@ -57,6 +57,8 @@ public:
     domain::Result<domain::Done> sealNow(const SegmentRow& segment);
     domain::Result<domain::Done> markPassedOnNow(
         const std::string& route, const std::vector<SegmentId>& ids, domain::Instant at);
+    // Of a hub that was put back from a backup nobody knows what it still has.
+    domain::Result<domain::Done> forgetPassedOnNow(const std::string& route);
     // Keeps refused bytes beside the store, with the reason.
     domain::Result<domain::Done> keepAsideNow(const AsideRow& row, std::string_view bytes);
     [[nodiscard]] domain::Signature sign(std::string_view message) const;

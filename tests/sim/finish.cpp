@@ -96,26 +96,30 @@ bool oneRound(World& world)
     return isQuiet;
 }
 
-// What came from the hub in a partial form, and is nowhere whole since the hub and its author were put back,
-// cannot be passed on.
+// A segment that came from the hub in a partial form, and is nowhere whole since the hub and its author were
+// put back, cannot be passed on: what it holds and what follows in its stream stays where it is.
 Lines strayLines(World& world)
 {
+    std::map<store::SegmentId, ChangeRef> partial; // by the first of its changes
+    std::set<store::SegmentId> whole;
+    for (const auto& phone : world.phones) {
+        const auto rows = store::segmentRows(*phone->reader);
+        if (!rows) broken("rows cannot be read");
+        for (const store::SegmentRow& row : *rows)
+            if (row.isWhole)
+                whole.insert(row.id);
+            else
+                partial[row.id] = {row.stream, row.first};
+    }
     Lines stray;
-    for (const auto& phone : world.phones)
-        stray.insert(phone->expected.used.begin(), phone->expected.used.end());
-    for (const auto& phone : world.phones)
-        for (const int line : phone->expected.whole) stray.erase(line);
-    for (const int line : world.hub->lines()) stray.erase(line);
-    // What follows on such a change in its stream waits wherever that is not.
-    Lines after;
-    for (const int line : stray)
+    for (const auto& [id, first] : partial) {
+        if (whole.contains(id) || world.hub->has(id)) continue;
         for (const auto& phone : world.phones)
-            for (const int later : phone->expected.used) {
-                const ChangeRef& ref = world.book.at(later).ref;
-                const ChangeRef& lost = world.book.at(line).ref;
-                if (ref.stream == lost.stream && ref.seq > lost.seq) after.insert(later);
+            for (const int line : phone->expected.used) {
+                const ChangeRef& ref = world.book.at(line).ref;
+                if (ref.stream == first.stream && ref.seq >= first.seq) stray.insert(line);
             }
-    stray.merge(after);
+    }
     return stray;
 }
 
@@ -142,7 +146,7 @@ void checkTogether(World& world)
 {
     Phone& first = *world.phones[0];
     const Lines stray = strayLines(world);
-    world.count("changes left in partial forms only", static_cast<long>(stray.size()));
+    world.count("changes that only a partial form holds", static_cast<long>(stray.size()));
     for (auto& phone : world.phones) {
         const std::string lacking =
             lackingAmong(world, first, *phone, stray) + lackingAmong(world, *phone, first, stray);

@@ -4,6 +4,7 @@
 #include <filesystem>
 
 #include "sim/phone.h"
+#include "store/segments.h"
 #include "sync/hub/hub.h"
 
 namespace duskrow::sim {
@@ -29,6 +30,10 @@ public:
     std::vector<std::string> log();
     std::vector<std::string> aside();
     const Lines& lines(); // all changes in its log
+    [[nodiscard]] bool has(const store::SegmentId& id) const
+    {
+        return m_ids.contains(std::string(id.begin(), id.end()));
+    }
     const NaiveRoster& naiveRoster(); // as its log says
     std::set<std::string> pictures(); // whole ones, by name
     [[nodiscard]] const std::filesystem::path& folder() const { return m_folder; }
