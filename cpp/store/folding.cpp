@@ -209,15 +209,28 @@ void Folding::takeRoster(const std::vector<Change>& added)
     weighAgain(before);
 }
 
+// Records with changes that did not count and may count now. A settling also hangs on the members of others.
+std::set<Uuid> Folding::asideUnder(const Roster& before)
+{
+    std::set<Uuid> records;
+    std::map<StreamId, bool> isOther;
+    Running query = m_statements.prepared("SELECT record, change, reason FROM now_aside");
+    while (query->executeStep()) {
+        const auto ref = parseRef(query->getColumn(1).getString());
+        const StreamId stream = ref ? ref->stream : StreamId{};
+        const auto [known, isNew] = isOther.try_emplace(stream);
+        if (isNew) known->second = before.rightsOf(stream) != m_roster.rightsOf(stream);
+        if (known->second || query->getColumn(2).getString() == "settling_not_yours")
+            records.insert(uuidOf(query->getColumn(0)));
+    }
+    return records;
+}
+
 // Folds again whatever may stand otherwise under the new roster: all that did not count, and what may not
 // count any more.
 void Folding::weighAgain(const Roster& before)
 {
-    std::set<Uuid> records;
-    {
-        Running query = m_statements.prepared("SELECT DISTINCT record FROM now_aside");
-        while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
-    }
+    std::set<Uuid> records = asideUnder(before);
     const bool isAll = before.isAlone() != m_roster.isAlone();
     for (const StreamId& stream : streams())
         if (isAll || m_roster.mayCountLess(before, stream)) records.merge(recordsOf(stream));

@@ -39,6 +39,7 @@ private:
     domain::Roster readRoster();
     void takeRoster(const std::vector<domain::Change>& added);
     void weighAgain(const domain::Roster& before);
+    std::set<domain::Uuid> asideUnder(const domain::Roster& before);
     void readRulings();
     void putRuling(std::span<const domain::Change> changes);
     std::set<domain::StreamId> founders();

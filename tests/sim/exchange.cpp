@@ -18,7 +18,7 @@ namespace {
 // Everything of its own, once it may write, lies in the folder (I9): no bad item stood in the way.
 void checkHandedOver(World& world, Phone& phone)
 {
-    const auto roster = store::rosterOf(*phone.reader, world.programme);
+    const auto roster = phone.store->rosterNow();
     const auto rows = store::segmentRows(*phone.reader);
     if (!roster || !rows) broken("rows cannot be read");
     if (!roster->isEnrolled(phone.stream())) return;

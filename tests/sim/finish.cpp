@@ -123,10 +123,12 @@ Lines strayLines(World& world)
     return stray;
 }
 
-bool hasAny(const Phone& phone, const Lines& lines)
+Lines among(const Phone& phone, const Lines& lines)
 {
-    return std::any_of(
-        lines.begin(), lines.end(), [&](int line) { return phone.expected.used.contains(line); });
+    Lines held;
+    std::set_intersection(lines.begin(), lines.end(), phone.expected.used.begin(), phone.expected.used.end(),
+        std::inserter(held, held.end()));
+    return held;
 }
 
 std::string lackingAmong(World& world, const Phone& one, const Phone& other, const Lines& stray)
@@ -151,7 +153,7 @@ void checkTogether(World& world)
         const std::string lacking =
             lackingAmong(world, first, *phone, stray) + lackingAmong(world, *phone, first, stray);
         if (!lacking.empty()) broken("not the same is held everywhere (I3):" + lacking);
-        if (hasAny(first, stray) != hasAny(*phone, stray)) continue;
+        if (among(first, stray) != among(*phone, stray)) continue;
         const std::string differs = difference(tablesOf(*first.reader), tablesOf(*phone->reader));
         if (!differs.empty())
             broken(

@@ -67,7 +67,7 @@ Response Link::ask(Request request)
         m_world.fault("request lost");
         throw LinkDown{};
     }
-    if (!m_isGood && isOfPicture(request) && request.method == Method::Put && random.percent(25))
+    if (!m_isGood && isOfPicture(request) && request.method == Method::Put && random.percent(60))
         breakOff(request);
     Response response = m_world.hub->ask(request);
     if (response.status >= 500 && !m_world.isFailing)

@@ -208,7 +208,7 @@ Phone& coordinator(World& world)
 // Lets in every stream that is known here and belongs to one of the people.
 void enrolEverybody(World& world, Phone& phone)
 {
-    const auto roster = store::rosterOf(*phone.reader, world.programme);
+    const auto roster = phone.store->rosterNow();
     const auto states = store::streamStates(*phone.reader);
     if (!roster || !states) broken("the roster cannot be read");
     const bool isRoot = roster->isRoot(phone.stream());

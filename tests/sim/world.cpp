@@ -202,7 +202,7 @@ void World::forgetWhatIsNowhere()
 bool World::isExpendable(const Phone& phone) const
 {
     if (phone.person > 1) return true;
-    const auto roster = store::rosterOf(*phones[0]->reader, programme);
+    const auto roster = phones[0]->store->rosterNow();
     if (!roster) return false;
     const bool isSecondReady = !isFounderLost && roster->isRoot(phones[1]->stream());
     const auto ofThese = std::count_if(
