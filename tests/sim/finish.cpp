@@ -78,22 +78,25 @@ void heal(World& world)
 
 bool oneRound(World& world)
 {
-    bool isQuiet = true;
+    // Why it is not quiet, for the message when it never is.
+    std::string& why = world.unrest;
+    why.clear();
     for (auto& phone : world.phones) {
-        isQuiet = exchangeFolder(world, *phone) && isQuiet;
+        const std::string who = " phone " + std::to_string(phone->number);
+        if (!exchangeFolder(world, *phone)) why += who + " had something to exchange;";
         if (phone->mayRenew) {
             const StreamId before = phone->stream();
             phone->close();
             phone->open(world);
-            isQuiet = isQuiet && before == phone->stream();
+            if (before != phone->stream()) why += who + " began a new stream;";
         }
         const auto before = phone->expected.used.size();
         enrolEverybody(world, *phone);
-        isQuiet = isQuiet && phone->expected.used.size() == before;
+        if (phone->expected.used.size() != before) why += who + " let somebody in;";
         visitHub(world, *phone, true);
         phone->audit(world, "healing");
     }
-    return isQuiet;
+    return why.empty();
 }
 
 // A segment that came from the hub in a partial form, and is nowhere whole since the hub and its author were
@@ -194,7 +197,7 @@ void World::finish()
     int round = 0;
     for (int quiet = 0; quiet < 2;) {
         quiet = oneRound(*this) ? quiet + 1 : 0;
-        if (++round > 15) broken("exchange does not come to rest (I3)");
+        if (++round > 15) broken("exchange does not come to rest (I3):" + unrest);
     }
     for (auto& phone : phones) compareWithOracle(*this, *phone);
     checkTogether(*this);

@@ -225,7 +225,9 @@ void enrolEverybody(World& world, Phone& phone)
         const auto& [person, key] = owner->second;
         const bool isSecondRoot = person == 1;
         const bool isNew = !roster->isEnrolled(stream) || roster->memberOf(stream).isNil();
-        const bool lacksRoot = isSecondRoot && isRoot && phone.person == 0 && !roster->isRoot(stream);
+        // Only the founding stream names roots, not one that goes on from it.
+        const bool isFounder = world.founders.contains(phone.stream());
+        const bool lacksRoot = isSecondRoot && isFounder && !roster->isRoot(stream);
         if (!isNew && !lacksRoot) continue;
         if (world.people[person].role == "coordinator" && !isRoot) continue; // left to a root
         Edit edit{"device", deviceId(world.programme, stream), {},

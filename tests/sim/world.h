@@ -94,6 +94,7 @@ struct World {
     std::map<std::string, long> faults; // injected
     std::map<std::string, long> counts; // what came of them
     std::string trace; // the last steps
+    std::string unrest; // what moved in the last round of healing
     bool isFailing = false; // a fault is armed: errors are no surprise
     bool isFounderLost = false;
     int steps = 0;
