@@ -99,30 +99,34 @@ bool oneRound(World& world)
     return why.empty();
 }
 
-// A segment that came from the hub in a partial form, and is nowhere whole since the hub and its author were
-// put back, cannot be passed on: what it holds and what follows in its stream stays where it is.
+// What nobody can pass on any more, since the hub and its author were put back: a segment that is nowhere
+// whole, or whose predecessor is nowhere, and all that follows in its stream.
 Lines strayLines(World& world)
 {
-    std::map<store::SegmentId, ChangeRef> partial; // by the first of its changes
+    std::map<store::SegmentId, store::SegmentRow> all;
     std::set<store::SegmentId> whole;
     for (const auto& phone : world.phones) {
         const auto rows = store::segmentRows(*phone->reader);
         if (!rows) broken("rows cannot be read");
-        for (const store::SegmentRow& row : *rows)
-            if (row.isWhole)
-                whole.insert(row.id);
-            else
-                partial[row.id] = {row.stream, row.first};
+        for (const store::SegmentRow& row : *rows) {
+            all.emplace(row.id, row);
+            if (row.isWhole || world.hub->has(row.id)) whole.insert(row.id);
+        }
+    }
+    std::map<StreamId, std::int64_t> from;
+    for (const auto& [id, row] : all) {
+        const bool isFollowed = row.first == 1 || whole.contains(row.previous);
+        if (whole.contains(id) && isFollowed) continue;
+        const auto [known, isNew] = from.try_emplace(row.stream, row.first);
+        known->second = std::min(known->second, row.first);
     }
     Lines stray;
-    for (const auto& [id, first] : partial) {
-        if (whole.contains(id) || world.hub->has(id)) continue;
-        for (const auto& phone : world.phones)
-            for (const int line : phone->expected.used) {
-                const ChangeRef& ref = world.book.at(line).ref;
-                if (ref.stream == first.stream && ref.seq >= first.seq) stray.insert(line);
-            }
-    }
+    for (const auto& phone : world.phones)
+        for (const int line : phone->expected.used) {
+            const ChangeRef& ref = world.book.at(line).ref;
+            const auto known = from.find(ref.stream);
+            if (known != from.end() && ref.seq >= known->second) stray.insert(line);
+        }
     return stray;
 }
 
@@ -151,7 +155,7 @@ void checkTogether(World& world)
 {
     Phone& first = *world.phones[0];
     const Lines stray = strayLines(world);
-    world.count("changes that only a partial form holds", static_cast<long>(stray.size()));
+    world.count("changes that nobody can pass on any more", static_cast<long>(stray.size()));
     for (auto& phone : world.phones) {
         const std::string lacking =
             lackingAmong(world, first, *phone, stray) + lackingAmong(world, *phone, first, stray);

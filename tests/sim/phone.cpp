@@ -15,6 +15,23 @@ Uuid Phone::member(const World& world) const
     return world.people[person].member;
 }
 
+namespace {
+
+// Whether something under the own numbers came from elsewhere; the visit that brought it may have broken off
+// before it could say so.
+bool hasMetItself(store::Reader& reader, const StreamId& own)
+{
+    bool hasMet = false;
+    const auto done =
+        reader.eachRow("SELECT EXISTS (SELECT 1 FROM segment JOIN stream ON local=stream WHERE "
+                       "lower(hex(stream.id))=?1 AND waits=1) OR EXISTS (SELECT 1 FROM setting WHERE "
+                       "key='forked/' || ?1)",
+            {formatHex(own)}, [&](SQLite::Statement& q) { hasMet = q.getColumn(0).getInt() != 0; });
+    return done && hasMet;
+}
+
+} // namespace
+
 void Phone::open(World& world)
 {
     const bool isFirst = !fs::exists(path());
@@ -39,10 +56,7 @@ void Phone::open(World& world)
     streams.insert(store->stream());
     world.owners[store->stream()] = {person, store->publicKey()};
     const bool isOther = before != StreamId{} && before != store->stream();
-    // The visit that met the double may have broken off before it could say so.
-    const auto states = store::streamStates(*reader);
-    const bool metDouble = states && states->contains(before) && states->at(before).isForked;
-    if (isOther && !mayRenew && !metDouble)
+    if (isOther && !mayRenew && !hasMetItself(*reader, before))
         broken(
             "phone " + std::to_string(number) + " began a new stream though nothing happened to the old one");
     if (isOther) {

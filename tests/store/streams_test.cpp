@@ -317,6 +317,33 @@ private Q_SLOTS:
         QCOMPARE(rest->lines.size(), std::size_t{1});
     }
 
+    // Put back with the key of then, and only the last of what it had handed over came back: the tail follows
+    // on that, or nothing could be handed over any more; and the next opening begins a new stream.
+    void aTailAfterNumbersThatWait()
+    {
+        const StoreScene scene;
+        StreamId first;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+            Change later = *readChange(unsealedTail(**store->reader(), first, 1)->lines.front());
+            sealOwn(*store);
+            later.ref.seq = 5;
+            later.record = idOf(5);
+            const IncomingSegment back = segmentOf(first, 5, bytesOf({later}), SegmentId{7});
+            QVERIFY(store->takeNow(back)->as == TakenAs::Waits);
+            keepOne(*store, 6);
+            const auto reader = store->reader();
+            const auto tail = unsealedTail(**reader, first, 100);
+            QCOMPARE(tail->first, std::int64_t{6});
+            QVERIFY(tail->previous == back.row.id);
+        }
+        const auto store = scene.open();
+        QVERIFY(store->hasNewStream());
+        QVERIFY(isSound(scene));
+    }
+
     void theKeyFileNotesWhatMayHaveLeft()
     {
         const StoreScene scene;
