@@ -55,14 +55,15 @@ void readSegments(SQLite::Database& database, CheckReport& report)
     }
 }
 
-// Numbers that are missing in a stream's rows, before the first and between them.
+// Numbers that are missing in a stream's rows, before the first and between them. What is missing before a
+// segment that waits is waited for, and shown so.
 void countGaps(SQLite::Database& database, CheckReport& report)
 {
     report.gaps =
         database
             .execAndGet("SELECT coalesce(sum(max(0, top - coalesce(sealed, 0) - here)), 0) FROM (SELECT "
                         "max(seq) AS top, count(*) AS here, (SELECT max(last) FROM segment WHERE "
-                        "segment.stream=change.stream AND waits=0) AS sealed FROM change GROUP BY stream)")
+                        "segment.stream=change.stream) AS sealed FROM change GROUP BY stream)")
             .getInt64();
 }
 

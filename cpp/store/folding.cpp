@@ -51,6 +51,12 @@ Folding::Folding(SQLite::Database& database, Uuid programme, const StreamId& own
 {
 }
 
+bool Folding::isStale()
+{
+    Running query = m_statements.prepared("SELECT value FROM setting WHERE key='folded_for'");
+    return m_tables.isStale() || !query->executeStep() || query->getColumn(0).getString() != formatHex(m_own);
+}
+
 std::set<StreamId> Folding::founders()
 {
     Running query = m_statements.prepared("SELECT value FROM setting WHERE key='founders'");
@@ -130,9 +136,11 @@ void Folding::put(std::span<const Change> changes, bool isNew)
     m_tables.put(found, isNew);
 }
 
-void Folding::refold(const Uuid& record)
+std::vector<Change> Folding::refold(const Uuid& record)
 {
-    if (const std::vector<Change> changes = changesOf(record); !changes.empty()) put(changes, false);
+    std::vector<Change> changes = changesOf(record);
+    if (!changes.empty()) put(changes, false);
+    return changes;
 }
 
 // Whether the log holds more changes of a record than the `known` ones in segments.
@@ -201,21 +209,36 @@ void Folding::takeRoster(const std::vector<Change>& added)
     weighAgain(before);
 }
 
-// Folds again whatever may stand otherwise under the new roster.
-void Folding::weighAgain(const Roster& before)
+// Records with changes that did not count and may count now. A settling also hangs on the members of others.
+std::set<Uuid> Folding::asideUnder(const Roster& before)
 {
     std::set<Uuid> records;
-    {
-        Running query = m_statements.prepared("SELECT DISTINCT record FROM now_aside");
-        while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
+    std::map<StreamId, bool> isOther;
+    Running query = m_statements.prepared("SELECT record, change, reason FROM now_aside");
+    while (query->executeStep()) {
+        const auto ref = parseRef(query->getColumn(1).getString());
+        const StreamId stream = ref ? ref->stream : StreamId{};
+        const auto [known, isNew] = isOther.try_emplace(stream);
+        if (isNew) known->second = before.rightsOf(stream) != m_roster.rightsOf(stream);
+        if (known->second || query->getColumn(2).getString() == "settling_not_yours")
+            records.insert(uuidOf(query->getColumn(0)));
     }
+    return records;
+}
+
+// Folds again whatever may stand otherwise under the new roster: all that did not count, and what may not
+// count any more.
+void Folding::weighAgain(const Roster& before)
+{
+    std::set<Uuid> records = asideUnder(before);
+    const bool isAll = before.isAlone() != m_roster.isAlone();
     for (const StreamId& stream : streams())
-        if (before.isAlone() != m_roster.isAlone() || before.rightsOf(stream) != m_roster.rightsOf(stream))
-            records.merge(recordsOf(stream));
-    for (const Uuid& record : records) refold(record);
+        if (isAll || m_roster.mayCountLess(before, stream)) records.merge(recordsOf(stream));
     // Rulings are among them: what they are about follows when they come or go.
     const std::map<Uuid, RulingSeen> rulings = m_rulings;
-    readRulings();
+    for (const Uuid& record : records)
+        if (const auto changes = refold(record); !changes.empty() && changes.front().kind == "ruling")
+            putRuling(changes);
     for (const auto& [record, ruling] : rulings)
         if (!m_rulings.contains(record)) refold(record);
     for (const auto& [record, ruling] : m_rulings) {
@@ -274,6 +297,11 @@ bool Folding::rebuild(const Progress& progress)
         return false;
     }
     m_tables.stamp();
+    {
+        Running stamp = m_statements.prepared("INSERT OR REPLACE INTO setting VALUES ('folded_for', ?)");
+        stamp->bind(1, formatHex(m_own));
+        stamp->exec();
+    }
     transaction.commit();
     return true;
 }

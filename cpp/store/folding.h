@@ -12,8 +12,9 @@ class Folding {
 public:
     Folding(SQLite::Database& database, domain::Uuid programme, const domain::StreamId& own);
 
-    // Whether the tables were made by another version and must be made anew.
-    [[nodiscard]] bool isStale() const { return m_tables.isStale(); }
+    // Whether the tables were made by another version, or when this device wrote another stream, and must be
+    // made anew: the own stream counts here before anybody has let it in.
+    [[nodiscard]] bool isStale();
     // Drops all tables and folds the whole log again, in one transaction. False when stopped.
     bool rebuild(const Progress& progress);
 
@@ -33,11 +34,12 @@ public:
 private:
     void load();
     void put(std::span<const domain::Change> changes, bool isNew);
-    void refold(const domain::Uuid& record);
+    std::vector<domain::Change> refold(const domain::Uuid& record); // its changes
     bool hasOthers(const domain::Uuid& record, std::size_t known);
     domain::Roster readRoster();
     void takeRoster(const std::vector<domain::Change>& added);
     void weighAgain(const domain::Roster& before);
+    std::set<domain::Uuid> asideUnder(const domain::Roster& before);
     void readRulings();
     void putRuling(std::span<const domain::Change> changes);
     std::set<domain::StreamId> founders();

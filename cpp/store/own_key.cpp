@@ -22,13 +22,22 @@ std::int64_t endOf(SQLite::Database& database, const StreamId& stream)
     return query.executeStep() ? query.getColumn(0).getInt64() : 0;
 }
 
+// Own changes came back from elsewhere, and some before them did not: this file was put back, key and all.
+bool lacksOwn(SQLite::Database& database, const StreamId& stream)
+{
+    SQLite::Statement query(database,
+        "SELECT EXISTS (SELECT 1 FROM segment JOIN stream ON local=stream WHERE stream.id=? AND waits=1)");
+    query.bind(1, stream.data(), static_cast<int>(stream.size()));
+    return query.executeStep() && query.getColumn(0).getInt() != 0;
+}
+
 // A key that may go on being used: its store was not copied or restored from elsewhere (another token than
 // the key file's), not put back from a backup (it ends before what was handed over), and has not met its
 // double.
 bool goesOn(SQLite::Database& database, const StreamKey& key)
 {
     return key.installToken == setting(database, "install_token")
-        && endOf(database, key.stream) >= key.handedOver
+        && endOf(database, key.stream) >= key.handedOver && !lacksOwn(database, key.stream)
         && setting(database, "forked/" + formatHex(key.stream)).empty();
 }
 

@@ -27,9 +27,16 @@ std::vector<std::string_view> linesOf(std::string_view text)
     return lines;
 }
 
-// Whether the header of a segment names an ability that this version lacks: it has none so far.
+// Whether the header of a segment names an ability that this version lacks: it has none so far. Headers are
+// canonical, so one that needs nothing says just this.
 bool needsMore(std::string_view header)
 {
+    constexpr std::string_view word = "\"needs\"";
+    constexpr std::string_view nothing = "\"needs\":[]";
+    std::size_t at = header.find(word);
+    while (at != std::string_view::npos && header.substr(at).starts_with(nothing))
+        at = header.find(word, at + word.size());
+    if (at == std::string_view::npos) return false;
     const auto json = parseBounded(header, 16);
     return json && json->is_object() && json->contains("needs") && !(*json)["needs"].empty();
 }

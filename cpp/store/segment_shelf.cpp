@@ -309,6 +309,16 @@ Result<Done> SegmentShelf::markPassedOn(
     });
 }
 
+Result<Done> SegmentShelf::forgetPassedOn(const std::string& route)
+{
+    return guarded<Done>(m_path, [&] {
+        Running forget = m_statements.prepared("DELETE FROM passed_on WHERE route=?");
+        forget->bind(1, route);
+        forget->exec();
+        return Done{};
+    });
+}
+
 Result<Done> SegmentShelf::keepAside(const AsideRow& row)
 {
     return guarded<Done>(m_path, [&] {

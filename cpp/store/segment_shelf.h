@@ -17,6 +17,7 @@ public:
     domain::Result<domain::Done> seal(const SegmentRow& segment);
     domain::Result<domain::Done> markPassedOn(
         const std::string& route, const std::vector<SegmentId>& ids, domain::Instant at);
+    domain::Result<domain::Done> forgetPassedOn(const std::string& route);
     domain::Result<domain::Done> keepAside(const AsideRow& row);
 
 private:

@@ -127,9 +127,10 @@ Result<Tail> unsealedTail(Reader& reader, const StreamId& own, std::int64_t most
                 tail.lines.push_back(query.getColumn(1).getString());
         });
     if (!lines) return lines.error();
+    // It may still wait itself, when own changes came back from elsewhere and those before them have not.
     const auto before =
         reader.eachRow("SELECT hash FROM segment JOIN stream ON local=stream WHERE stream.id=? AND "
-                       "waits=0 AND last=?2 - 1 ORDER BY segment.id DESC LIMIT 1",
+                       "last=?2 - 1 ORDER BY waits, segment.id DESC LIMIT 1",
             {bytesOf(own), tail.first},
             [&](SQLite::Statement& query) { tail.previous = arrayIn<32>(query.getColumn(0)); });
     if (!before) return before.error();

@@ -267,6 +267,11 @@ Result<Taken> Store::takeNow(IncomingSegment segment)
     });
 }
 
+Result<Roster> Store::rosterNow()
+{
+    return wait<Roster>([&] { return guarded<Roster>(m_path, [&] { return m_folding->roster(); }); });
+}
+
 Result<Done> Store::sealNow(const SegmentRow& segment)
 {
     return wait<Done>([&]() -> Result<Done> {
@@ -280,6 +285,11 @@ Result<Done> Store::sealNow(const SegmentRow& segment)
 Result<Done> Store::markPassedOnNow(const std::string& route, const std::vector<SegmentId>& ids, Instant at)
 {
     return wait<Done>([&] { return m_shelf->markPassedOn(route, ids, at); });
+}
+
+Result<Done> Store::forgetPassedOnNow(const std::string& route)
+{
+    return wait<Done>([&] { return m_shelf->forgetPassedOn(route); });
 }
 
 Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)

@@ -51,10 +51,14 @@ public:
 
     // --- What the exchange does. All of it waits for the writer, and is for a thread that may wait.
     domain::Result<Taken> takeNow(IncomingSegment segment);
+    // The roster as the log has it now, at hand without reading the log. Here the own stream counts always.
+    domain::Result<domain::Roster> rosterNow();
     // Puts a segment in the place of the changes it was made of. Its numbers may leave the device after this.
     domain::Result<domain::Done> sealNow(const SegmentRow& segment);
     domain::Result<domain::Done> markPassedOnNow(
         const std::string& route, const std::vector<SegmentId>& ids, domain::Instant at);
+    // Of a hub that was put back from a backup nobody knows what it still has.
+    domain::Result<domain::Done> forgetPassedOnNow(const std::string& route);
     // Keeps refused bytes beside the store, with the reason.
     domain::Result<domain::Done> keepAsideNow(const AsideRow& row, std::string_view bytes);
     [[nodiscard]] domain::Signature sign(std::string_view message) const;

@@ -25,10 +25,10 @@ fs::path photosOf(const store::Store& store)
 // Up to which number of each stream a member is known to have everything: what his own devices wrote, and
 // what they cite.
 Result<std::map<StreamId, std::int64_t>> knownTo(
-    store::Reader& reader, const Uuid& programme, const Uuid& member)
+    store::Store& store, store::Reader& reader, const Uuid& member)
 {
     std::map<StreamId, std::int64_t> known;
-    const auto roster = store::rosterOf(reader, programme);
+    const auto roster = store.rosterNow();
     if (!roster) return roster.error();
     const auto rows = store::segmentRows(reader);
     if (!rows) return rows.error();
@@ -60,7 +60,7 @@ Result<ExchangeReport> writeCarried(
     if (const auto sealed = sealTail(store, reader); !sealed) return sealed.error();
     std::map<StreamId, std::int64_t> known;
     if (!what.forMember.isNil()) {
-        auto found = knownTo(reader, store.programme(), what.forMember);
+        auto found = knownTo(store, reader, what.forMember);
         if (!found) return found.error();
         known = std::move(*found);
     }

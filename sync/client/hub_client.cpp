@@ -9,11 +9,11 @@ namespace duskrow::sync {
 using namespace duskrow::domain;
 
 Result<ExchangeReport> exchangeByHub(
-    store::Store& store, const QUrl& hub, Instant now, const Journey& journey)
+    store::Store& store, const QUrl& hub, Instant now, const Journey& journey, const HubTransport& transport)
 {
     auto reader = store.reader();
     if (!reader) return reader.error();
-    return HubExchange(store, **reader, hub, now, journey).run();
+    return HubExchange(store, **reader, hub, now, journey, transport).run();
 }
 
 Result<Ticket> ticketAtHub(const QUrl& hub, const PublicKey& invitation)

@@ -4,6 +4,7 @@
 #include <QUrl>
 
 #include "store/store.h"
+#include "sync/client/hub_transport.h"
 #include "sync/exchange/report.h"
 #include "sync/roster/invitation_code.h"
 #include "sync/roster/ticket.h"
@@ -18,8 +19,8 @@ namespace duskrow::sync {
 // Errors  HubUnreachable, HubNotOurs, NotEnrolled {address}; HubRefused {address, what it says}; those of the
 // own store.
 //         Whatever came in before stays in.
-domain::Result<ExchangeReport> exchangeByHub(
-    store::Store& store, const QUrl& hub, domain::Instant now, const Journey& journey = {});
+domain::Result<ExchangeReport> exchangeByHub(store::Store& store, const QUrl& hub, domain::Instant now,
+    const Journey& journey = {}, const HubTransport& transport = {});
 
 // Looks an invitation up.
 //

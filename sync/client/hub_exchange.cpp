@@ -45,10 +45,10 @@ std::string nameOf(const store::SegmentRow& row)
 
 } // namespace
 
-HubExchange::HubExchange(
-    store::Store& store, store::Reader& reader, const QUrl& hub, Instant now, const Journey& journey)
-    : m_store(store), m_reader(reader), m_route(hubRoute(hub)), m_link(hub), m_now(now), m_journey(journey),
-      m_home("/programmes/" + formatUuid(store.programme()))
+HubExchange::HubExchange(store::Store& store, store::Reader& reader, const QUrl& hub, Instant now,
+    const Journey& journey, const HubTransport& transport)
+    : m_store(store), m_reader(reader), m_route(hubRoute(hub)), m_link(hub, transport), m_now(now),
+      m_journey(journey), m_home("/programmes/" + formatUuid(store.programme()))
 {
 }
 
@@ -56,6 +56,7 @@ Result<ExchangeReport> HubExchange::run()
 {
     if (const auto sealed = sealTail(m_store, m_reader); !sealed) return sealed.error();
     if (const auto entered = enter(); !entered) return entered.error();
+    if (const auto met = meetEpoch(); !met) return met.error();
     if (const auto handed = handOverAll(); !handed) return handed.error();
     if (const auto fetched = fetchAll(); !fetched) return fetched.error();
     if (const auto photos = exchangePhotos(); !photos) return photos.error();
@@ -156,37 +157,34 @@ Result<Done> HubExchange::keepCursor(const Cursor& cursor)
     return m_store.saveSettingNow("cursor/" + m_route, held.dump());
 }
 
+// A hub that was put back from a backup is asked for everything it has, from the beginning; what of ours does
+// not come is handed over again. That the epoch is another one is noted before anything is, so that no visit
+// that breaks off leaves marks of an epoch that nobody remembers.
+Result<Done> HubExchange::meetEpoch()
+{
+    auto place = cursor();
+    if (!place) return place.error();
+    if (place->epoch == m_epoch) return Done{};
+    const bool wasRestored = !place->epoch.empty();
+    if (wasRestored)
+        if (const auto forgotten = m_store.forgetPassedOnNow(m_route); !forgotten) return forgotten;
+    if (const auto kept = keepCursor({0, m_epoch, place->scope}); !kept) return kept;
+    return wasRestored ? fetchAll() : Result<Done>(Done{});
+}
+
 Result<Done> HubExchange::handOverAll()
 {
     auto place = cursor();
     if (!place) return place.error();
-    const bool wasRestored = !place->epoch.empty() && place->epoch != m_epoch;
-    if (wasRestored) place->after = 0;
-    place->epoch = m_epoch;
-    auto rows = store::segmentRows(m_reader, wasRestored ? std::string() : m_route);
+    auto rows = store::segmentRows(m_reader, m_route);
     if (!rows) return rows.error();
     std::erase_if(*rows, [](const store::SegmentRow& row) { return !row.isWhole; });
-    if (wasRestored) rows = lackedAfterRestore(std::move(*rows));
-    if (!rows) return rows.error();
     std::int64_t done = 0;
     for (const store::SegmentRow& row : *rows) {
         if (!goesOn(m_journey, done++, static_cast<std::int64_t>(rows->size()), m_report)) break;
         if (const auto handed = handOver(row, *place); !handed) return handed.error();
     }
     return keepCursor(*place);
-}
-
-// A hub that was put back from a backup gets again what it lacks of everything that is here.
-Result<HubExchange::Rows> HubExchange::lackedAfterRestore(Rows rows)
-{
-    const auto answer = withToken("GET", m_home + "/vector", {});
-    if (!answer) return answer.error();
-    const auto vector = objectIn(*answer);
-    if (answer->status != 200 || !vector) return m_link.refusal(*answer);
-    std::erase_if(rows, [&](const store::SegmentRow& row) {
-        return numberIn(*vector, formatHex(row.stream).c_str()) >= row.last;
-    });
-    return rows;
 }
 
 Result<int> HubExchange::put(const store::SegmentRow& row, HubAnswer& answer)
@@ -265,8 +263,6 @@ Result<Done> HubExchange::fetchAll()
     if (m_report.wasStopped) return Done{};
     auto place = cursor();
     if (!place) return place.error();
-    if (place->epoch != m_epoch) place->after = 0;
-    place->epoch = m_epoch;
     while (true) {
         const auto more = fetchPage(*place);
         if (!more) return more.error();

@@ -11,7 +11,7 @@ namespace duskrow::sync {
 class HubExchange {
 public:
     HubExchange(store::Store& store, store::Reader& reader, const QUrl& hub, domain::Instant now,
-        const Journey& journey);
+        const Journey& journey, const HubTransport& transport = {});
     domain::Result<ExchangeReport> run();
 
 private:
@@ -21,8 +21,6 @@ private:
         std::string epoch;
         std::string scope;
     };
-    using Rows = std::vector<store::SegmentRow>;
-
     domain::Result<domain::Done> enter();
     domain::Result<domain::Done> askForToken();
     domain::Result<domain::Done> claim();
@@ -31,8 +29,8 @@ private:
     domain::Result<Cursor> cursor();
     domain::Result<domain::Done> keepCursor(const Cursor& cursor);
 
+    domain::Result<domain::Done> meetEpoch();
     domain::Result<domain::Done> handOverAll();
-    domain::Result<Rows> lackedAfterRestore(Rows rows);
     domain::Result<domain::Done> handOver(const store::SegmentRow& row, Cursor& place);
     domain::Result<domain::Done> closeGap(const store::SegmentRow& row, const HubAnswer& answer);
     domain::Result<int> put(const store::SegmentRow& row, HubAnswer& answer);

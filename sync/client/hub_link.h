@@ -5,26 +5,18 @@
 #include <QNetworkAccessManager>
 #include <QUrl>
 
-#include <map>
+#include <memory>
 #include <nlohmann/json.hpp>
-#include <string>
 
-#include "domain/base/result.h"
+#include "sync/client/hub_transport.h"
 
 namespace duskrow::sync {
-
-struct HubAnswer {
-    int status = 0;
-    std::string body;
-    std::map<std::string, std::string> headers; // names in lower case
-    [[nodiscard]] std::string header(const std::string& name) const;
-};
 
 // Requests to one hub, one after another, each awaited. An answer that no hub gives (a log-in page, another
 // server) is an error; so is one that is larger than an answer may be.
 class HubLink {
 public:
-    explicit HubLink(QUrl hub);
+    explicit HubLink(QUrl hub, HubTransport transport = {});
 
     void setToken(std::string token) { m_token = std::move(token); }
 
@@ -43,8 +35,9 @@ private:
     domain::Result<HubAnswer> once(QNetworkRequest request, const char* method, std::string_view bytes);
 
     QUrl m_hub;
+    HubTransport m_transport;
     std::string m_token;
-    QNetworkAccessManager m_network;
+    std::unique_ptr<QNetworkAccessManager> m_network; // when there is no other transport
 };
 
 // The object that an answer holds; nothing when it is none.

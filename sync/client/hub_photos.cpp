@@ -39,7 +39,8 @@ Result<Done> HubExchange::sendPhoto(const std::string& name)
     const std::string key = "photo/" + m_route + '/' + name;
     const auto isThere = m_reader.deviceSetting(key);
     if (!isThere) return isThere.error();
-    if (*isThere) return Done{};
+    // A hub that was put back from a backup may have lost it: then the epoch is another one.
+    if (*isThere == m_epoch) return Done{};
     const auto bytes = readPlainFile(store::photoPath(m_store.path(), name), mostPhotoBytes);
     if (!bytes || formatHex(hashOf(*bytes)) != name) return Done{};
     const std::string path = m_home + "/photographs/" + name;
@@ -48,7 +49,7 @@ Result<Done> HubExchange::sendPhoto(const std::string& name)
     const std::string heldText = asked->header("duskrow-held");
     std::size_t held =
         heldText.empty() ? 0 : static_cast<std::size_t>(std::strtoull(heldText.c_str(), nullptr, 10));
-    if (asked->status == 200) return m_store.saveSettingNow(key, "there");
+    if (asked->status == 200) return m_store.saveSettingNow(key, m_epoch);
     // It goes on after what the hub holds of it: a picture that was cut off is not sent twice.
     while (held < bytes->size()) {
         const std::string_view part = std::string_view(*bytes).substr(held, partBytes);
@@ -59,7 +60,7 @@ Result<Done> HubExchange::sendPhoto(const std::string& name)
         if (!sent) return sent.error();
         if (sent->status == 200 || sent->status == 201) {
             m_report.photosSent += sent->status == 201 ? 1 : 0;
-            return m_store.saveSettingNow(key, "there");
+            return m_store.saveSettingNow(key, m_epoch);
         }
         if (sent->status != 202) {
             m_report.troubles.push_back(m_link.refusal(*sent));

@@ -59,7 +59,7 @@ Result<std::int64_t> sealTailOf(store::Store& store, store::Reader& reader, cons
         if (!tail) return tail.error();
         if (tail->lines.empty()) return made;
         if (!rosterChanges) {
-            const auto roster = store::rosterOf(reader, store.programme());
+            const auto roster = store.rosterNow();
             if (!roster) return roster.error();
             rosterChanges = roster->changes();
         }

@@ -113,7 +113,7 @@ private:
         if (m_report.wasStopped) return Done{};
         const auto names = ownNames();
         if (!names) return names.error();
-        const auto roster = store::rosterOf(m_reader, m_store.programme());
+        const auto roster = m_store.rosterNow();
         if (!roster) return roster.error();
         const bool mayWrite = roster->isEnrolled(m_store.stream());
         writeReadme();

@@ -51,6 +51,7 @@ Result<Roster> Rosters::with(const Known& known, const std::vector<Change>& chan
 {
     const auto own = entry(known.row.programme);
     const std::lock_guard guard(own->mutex);
+    if (changes.empty() && own->roster) return *own->roster;
     std::vector<Change> all = own->facts;
     all.insert(all.end(), changes.begin(), changes.end());
     return Roster::from(known.row.programme, {known.row.root}, all);

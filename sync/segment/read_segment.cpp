@@ -37,10 +37,7 @@ bool isWhole(std::string_view bytes)
 bool isSigned(const SegmentHead& head)
 {
     const std::string text = signedText(head.headerBytes);
-    return sodium_init() >= 0
-        && crypto_sign_verify_detached(head.signature.data(),
-               reinterpret_cast<const unsigned char*>(text.data()), text.size(), head.header.key.data())
-        == 0;
+    return sodium_init() >= 0 && domain::isSignedBy(head.header.key, text, head.signature);
 }
 
 // One line is the bytes of a change, or in the partial form '-' and the leaf hash.

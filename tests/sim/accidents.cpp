@@ -19,7 +19,10 @@ void doSomething(World& world, Phone& phone)
         return;
     }
     if (what < 9) {
-        exchangeHub(world, phone, true);
+        if (world.random.percent(50))
+            visitHub(world, phone, true);
+        else
+            exchangeHub(world, phone, true);
         return;
     }
     for (const Parcel& parcel : world.parcels)
@@ -41,7 +44,7 @@ void stepCrash(World& world)
     for (int i = 0; i < acts; ++i) doSomething(world, phone);
     phone.close();
     world.isFailing = false;
-    if (Disk::instance().disarm()) world.count(isPower ? "power cut" : "killed");
+    if (Disk::instance().disarm()) world.fault(isPower ? "power cut" : "killed");
     if (isPower) Disk::instance().losePower(world.random);
     phone.open(world);
     phone.audit(world, "a crash", true);
@@ -59,7 +62,7 @@ void stepDiskTrouble(World& world)
     const int acts = 1 + static_cast<int>(world.random.below(3));
     for (int i = 0; i < acts; ++i) doSomething(world, phone);
     world.isFailing = false;
-    if (Disk::instance().disarm()) world.count(isFull ? "disk full" : "disk error");
+    if (Disk::instance().disarm()) world.fault(isFull ? "disk full" : "disk error");
     if (world.random.percent(40)) {
         phone.close();
         phone.open(world);
@@ -78,11 +81,16 @@ void stepReopen(World& world)
 void stepBackup(World& world)
 {
     Phone& phone = world.anyPhone();
+    constexpr std::size_t most = 3;
+    if (phone.backups.size() == most) {
+        fs::remove_all(phone.backups.front().folder);
+        phone.backups.erase(phone.backups.begin());
+    }
     phone.close();
-    fs::remove_all(phone.folder / "backup");
-    fs::copy(phone.folder / "live", phone.folder / "backup", fs::copy_options::recursive);
+    const fs::path folder = phone.folder / ("backup" + std::to_string(world.steps));
+    fs::copy(phone.folder / "live", folder, fs::copy_options::recursive);
     phone.open(world);
-    phone.backup = Phone::Backup{phone.expected};
+    phone.backups.push_back({folder, phone.expected});
 }
 
 namespace {
@@ -99,11 +107,16 @@ bool isSameAct(const Change& a, const Change& b)
 // What nobody can sign any more is there again as changes of the new stream.
 void expectAdopted(World& world, Phone& phone)
 {
-    const Held found = heldBy(*phone.reader, world.book, phone.stream(), true);
+    Held found = heldBy(*phone.reader, world.book, phone.streams, true);
+    found.pictures = phone.expected.pictures;
     Lines gone;
     for (const int line : phone.expected.used)
         if (!found.used.contains(line)) gone.insert(line);
+    std::set<StreamId> keys{phone.stream()};
+    for (const store::StreamKey& key : phone.store->formerKeys()) keys.insert(key.stream);
     for (const int line : gone) {
+        if (keys.contains(world.book.at(line).ref.stream))
+            broken("a change is lost though its key is there: " + canonicalJson(world.book.at(line)));
         bool isThere = false;
         for (const int other : found.used)
             if (world.book.at(other).ref.stream == phone.stream()
@@ -113,19 +126,21 @@ void expectAdopted(World& world, Phone& phone)
             }
         if (!isThere) broken("a change is lost with its key: " + canonicalJson(world.book.at(line)));
         phone.expected.used.erase(line);
-        world.count("adopted");
+        world.count("changes written again, their key being gone");
     }
-    world.forgetWhatOnlyHas(phone, found);
+    phone.expected = found;
+    world.forgetWhatIsNowhere();
 }
 
-} // namespace
-
 // An old copy of the store takes its place: with the key of today, with the key of then, or with none.
-void stepRestore(World& world)
+void putBack(World& world, Phone& phone)
 {
-    Phone& phone = world.anyPhone();
-    if (!phone.backup || !world.isExpendable(phone)) return;
-    world.forgetWhatOnlyHas(phone, phone.backup->held);
+    const auto age = world.random.below(phone.backups.size());
+    const Phone::Backup backup = phone.backups[age];
+    world.fault(age + 1 == phone.backups.size() ? "phone restored from its newest copy"
+                                                : "phone restored from an older copy");
+    phone.expected = backup.held;
+    world.forgetWhatIsNowhere();
     if (phone.person == 0) world.isFounderLost = true;
     phone.close();
     const auto keys = world.random.below(3);
@@ -134,17 +149,35 @@ void stepRestore(World& world)
     fs::remove_all(kept);
     fs::copy(live / "keys", kept);
     fs::remove_all(live);
-    fs::copy(phone.folder / "backup", live, fs::copy_options::recursive);
+    fs::copy(backup.folder, live, fs::copy_options::recursive);
     if (keys != 1) fs::remove_all(live / "keys");
     if (keys == 0) fs::copy(kept, live / "keys");
-    world.count(keys == 0 ? "restored, key of today"
-            : keys == 1   ? "restored, key of then"
-                          : "restored, no key");
-    phone.expected = phone.backup->held;
+    world.fault(keys == 0 ? "restored with the key of today"
+            : keys == 1   ? "restored with the key of then"
+                          : "restored without a key");
     phone.mayRenew = phone.wasCopied = true;
     phone.open(world);
-    if (keys == 2) expectAdopted(world, phone);
+    // With the key of today too, when that of the copy was lost at an earlier restore.
+    if (keys != 1) expectAdopted(world, phone);
     phone.audit(world, "a restore", true);
+}
+
+} // namespace
+
+void stepRestore(World& world)
+{
+    Phone& phone = world.anyPhone();
+    if (!phone.backups.empty() && world.isExpendable(phone)) putBack(world, phone);
+}
+
+// After a fire: the hub and a phone come back from what was copied, whatever ages that has.
+void stepRestoreBoth(World& world)
+{
+    Phone& phone = world.anyPhone();
+    if (phone.backups.empty() || !world.hub->hasCopy() || !world.isExpendable(phone)) return;
+    world.fault("hub and phone restored together");
+    world.hub->putBack();
+    putBack(world, phone);
 }
 
 // The whole installation is copied to a second phone; both go on.
@@ -162,6 +195,7 @@ void stepClone(World& world)
     fs::copy(phone.folder / "live", twin->folder / "live", fs::copy_options::recursive);
     twin->expected = phone.expected;
     twin->lastKey = phone.lastKey;
+    twin->streams = phone.streams;
     twin->hub = phone.hub;
     twin->clockError = phone.clockError;
     twin->mayRenew = twin->wasCopied = true;
@@ -170,7 +204,7 @@ void stepClone(World& world)
     twin->open(world);
     twin->audit(world, "cloning");
     world.phones.push_back(std::move(twin));
-    world.count("cloned");
+    world.fault("cloned");
 }
 
 void stepClock(World& world)
@@ -179,7 +213,7 @@ void stepClock(World& world)
     static const std::vector<std::int64_t> jumps{
         0, day, -day, 365 * day, -365 * day, 3'600'000, -20'000 * day};
     world.anyPhone().clockError = std::chrono::milliseconds(world.random.of(jumps));
-    world.count("clock jumped");
+    world.fault("clock jumped");
 }
 
 void stepHubAccident(World& world)
@@ -190,16 +224,13 @@ void stepHubAccident(World& world)
     case 0:
         hub.close();
         hub.open();
-        world.count("hub restarted");
+        world.fault("hub restarted");
         break;
     case 1:
         hub.copy();
         break;
     case 2:
-        if (hub.hasCopy() && random.percent(50)) {
-            hub.putBack();
-            world.count("hub restored");
-        }
+        if (hub.hasCopy()) hub.putBack();
         break;
     default: {
         const bool isPower = random.percent(60);
@@ -207,100 +238,19 @@ void stepHubAccident(World& world)
         Disk::instance().arm({(hub.folder() / "live").string()}, static_cast<long>(random.below(30)),
             isPower ? Fault::PowerCut : Fault::Full);
         world.isFailing = true;
-        exchangeHub(world, phone, true);
+        if (random.percent(50))
+            visitHub(world, phone, true);
+        else
+            exchangeHub(world, phone, true);
         if (isPower) hub.close();
         world.isFailing = false;
-        if (Disk::instance().disarm()) world.count(isPower ? "hub lost power" : "hub's disk full");
+        if (Disk::instance().disarm()) world.fault(isPower ? "hub lost power" : "hub's disk full");
         if (isPower) Disk::instance().losePower(random);
         if (isPower) hub.open();
         phone.audit(world, "a hub in trouble");
         hub.audit();
     }
     }
-}
-
-namespace {
-
-Change strangeChange(World& world)
-{
-    Random& random = world.random;
-    Change change;
-    change.author = random.of(world.people).member;
-    change.at = world.now;
-    change.record = world.freshId();
-    if (!world.places.empty()) change.site = random.of(world.places).site;
-    switch (random.below(5)) {
-    case 0:
-        change.kind = "drone_flight"; // a kind of a newer version
-        change.fields["height_mm"] = {std::int64_t{4000}, {}};
-        break;
-    case 1: // a field and a code of a newer version
-        change.kind = "visit";
-        if (!world.places.empty()) change.fields["trap"] = {formatUuid(world.places[0].trap), {}};
-        change.fields["pest"] = {random.between(0, 5), {}};
-        change.fields["state"] = {std::string("eaten"), {}};
-        change.fields["moon"] = {domain::RawJson{R"({"phase":3})"}, {}};
-        break;
-    case 2: // edits somebody's record without having seen anything
-        if (world.book.size() > 0) {
-            const Change& other =
-                world.book.at(static_cast<int>(random.below(static_cast<std::size_t>(world.book.size()))));
-            change.kind = other.kind;
-            change.record = other.record;
-            change.site = other.site;
-            for (const auto& [name, set] : other.fields) {
-                change.fields[name] = {set.value, {}};
-                if (random.percent(50)) change.fields[name].base.push_back(other.ref);
-                if (random.percent(30)) break;
-            }
-            break;
-        }
-        [[fallthrough]];
-    case 3:
-        change.kind = "member"; // makes itself coordinator
-        change.site = {};
-        change.fields["role"] = {std::string("coordinator"), {}};
-        break;
-    default:
-        change.kind = "visit";
-        change.fields["trap"] = {formatUuid(world.freshId()), {}};
-        change.fields["pest"] = {random.between(0, 5), {}};
-    }
-    return change;
-}
-
-} // namespace
-
-// Devices of a newer version, of nobody, and of somebody who lies.
-void stepStranger(World& world)
-{
-    Random& random = world.random;
-    if (world.strangers.size() < 3 && random.percent(20)) {
-        world.strangers.push_back(std::make_unique<Stranger>(world.programme, random.next()));
-        // Some of them are let in one day, as devices of people.
-        if (random.percent(60))
-            world.owners[world.strangers.back()->stream()] = {
-                world.people.size() > 2 ? 2 + random.below(world.people.size() - 2) : 1,
-                world.strangers.back()->key()};
-    }
-    if (world.strangers.empty()) return;
-    Stranger& one = *random.of(world.strangers);
-    const auto changes = 1 + random.below(3);
-    for (std::size_t i = 0; i < changes; ++i) one.write(world.book, strangeChange(world));
-    world.count("strange change");
-    std::string bytes = one.seal(world.book, random.percent(15) ? "holograms" : "");
-    if (random.percent(10)) {
-        bytes = one.sealAgain(world.book, strangeChange(world));
-        world.count("equivocation");
-    } else if (random.percent(15)) {
-        const Stranger other(world.programme, random.next());
-        bytes = other.forge(bytes);
-        world.count("forged");
-    }
-    if (bytes.empty()) return;
-    Phone& phone = world.anyPhone();
-    deliver(world, phone, bytes);
-    phone.audit(world, "a stranger");
 }
 
 } // namespace duskrow::sim

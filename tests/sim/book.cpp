@@ -18,6 +18,7 @@ int Book::write(const std::string& bytes)
     if (!change) broken("a change was written that cannot be read: " + bytes);
     m_changes.push_back(std::move(*change));
     m_known.emplace(bytes, size() - 1);
+    m_under[m_changes.back().ref].push_back(size() - 1);
     return size() - 1;
 }
 
@@ -25,6 +26,13 @@ std::optional<int> Book::find(const std::string& bytes) const
 {
     const auto found = m_known.find(bytes);
     return found == m_known.end() ? std::nullopt : std::optional(found->second);
+}
+
+const std::vector<int>& Book::under(const ChangeRef& ref) const
+{
+    static const std::vector<int> none;
+    const auto found = m_under.find(ref);
+    return found == m_under.end() ? none : found->second;
 }
 
 Changes Book::changes(const Lines& lines) const
@@ -41,17 +49,18 @@ std::string blob(const SQLite::Column& column)
     return {static_cast<const char*>(column.getBlob()), static_cast<std::size_t>(column.getBytes())};
 }
 
-int known(Book& book, const std::string& bytes, const StreamId& own, bool mayBeNew)
+int known(Book& book, const std::string& bytes, const std::set<StreamId>& own, bool mayBeNew)
 {
     if (const auto line = book.find(bytes)) return *line;
     const auto change = readCanonicalChange(bytes);
     // A restored phone says by itself whom it goes on from, when it is opened.
     const bool isGoingOn = change && change->kind == "device" && change->fields.contains("follows_key");
-    if (isGoingOn || (mayBeNew && change && change->ref.stream == own)) return book.write(bytes);
+    if (isGoingOn || (mayBeNew && change && own.contains(change->ref.stream))) return book.write(bytes);
     broken("a change is in a log that nobody wrote: " + bytes);
 }
 
-std::vector<int> payloadLines(Book& book, const std::string& payload, const StreamId& own, bool mayBeNew)
+std::vector<int> payloadLines(
+    Book& book, const std::string& payload, const std::set<StreamId>& own, bool mayBeNew)
 {
     const auto text = unpack(payload, std::size_t{9} << 20);
     if (!text) broken("a segment in a log does not unpack");
@@ -67,7 +76,7 @@ std::vector<int> payloadLines(Book& book, const std::string& payload, const Stre
 
 } // namespace
 
-Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNew)
+Held heldBy(store::Reader& reader, Book& book, const std::set<StreamId>& own, bool mayBeNew)
 {
     struct Found {
         std::int64_t id;
@@ -100,25 +109,35 @@ Held heldBy(store::Reader& reader, Book& book, const StreamId& own, bool mayBeNe
             if (segment.isWhole) book.inSegment[segment.hash] = lines;
         }
         (segment.waits ? held.waiting : held.used).insert(lines.begin(), lines.end());
+        if (segment.isWhole) held.whole.insert(lines.begin(), lines.end());
     }
     each("SELECT body FROM change", {}, [&](SQLite::Statement& q) {
-        held.used.insert(known(book, q.getColumn(0).getString(), own, mayBeNew));
+        const int line = known(book, q.getColumn(0).getString(), own, mayBeNew);
+        held.used.insert(line);
+        held.whole.insert(line);
     });
     each("SELECT hash FROM kept_aside", {},
         [&](SQLite::Statement& q) { held.aside.insert(blob(q.getColumn(0))); });
     return held;
 }
 
-std::vector<int> linesIn(const std::string& bytes, const Book& book)
+std::vector<int> linesIn(const std::string& bytes, const Book& book, bool* isAllKnown)
 {
+    if (isAllKnown != nullptr) *isAllKnown = true;
+    if (const auto seen = book.inBytes.find(bytes); seen != book.inBytes.end()) return seen->second;
     auto head = sync::readHead(bytes);
     if (!head) return {};
     const auto segment = sync::openSegment(std::move(*head));
     if (!segment) return {};
     std::vector<int> lines;
-    for (const sync::SegmentLine& line : segment->lines)
-        if (const auto found = line.bytes.empty() ? std::nullopt : book.find(line.bytes))
-            lines.push_back(*found);
+    bool isKnown = true;
+    for (const sync::SegmentLine& line : segment->lines) {
+        const auto found = line.bytes.empty() ? std::nullopt : book.find(line.bytes);
+        if (found) lines.push_back(*found);
+        isKnown = isKnown && (found || line.bytes.empty());
+    }
+    if (isKnown) book.inBytes.emplace(bytes, lines);
+    if (isAllKnown != nullptr) *isAllKnown = isKnown;
     return lines;
 }
 

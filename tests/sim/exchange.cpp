@@ -18,7 +18,7 @@ namespace {
 // Everything of its own, once it may write, lies in the folder (I9): no bad item stood in the way.
 void checkHandedOver(World& world, Phone& phone)
 {
-    const auto roster = store::rosterOf(*phone.reader, world.programme);
+    const auto roster = phone.store->rosterNow();
     const auto rows = store::segmentRows(*phone.reader);
     if (!roster || !rows) broken("rows cannot be read");
     if (!roster->isEnrolled(phone.stream())) return;
@@ -67,21 +67,21 @@ std::string damaged(World& world, std::string bytes)
     if (bytes.empty()) return bytes;
     switch (random.below(4)) {
     case 0:
-        world.count("cut");
+        world.fault("cut");
         bytes.resize(random.below(bytes.size()));
         break;
     case 1:
-        world.count("bit flipped");
+        world.fault("bit flipped");
         bytes[random.below(bytes.size())] ^= static_cast<char>(1U << random.below(8));
         break;
     case 2: {
-        world.count("tail of zeros");
+        world.fault("tail of zeros");
         const std::size_t from = random.below(bytes.size());
         std::fill(bytes.begin() + static_cast<std::ptrdiff_t>(from), bytes.end(), '\0');
         break;
     }
     default:
-        world.count("bytes appended");
+        world.fault("bytes appended");
         bytes += "more";
     }
     return bytes;
@@ -113,7 +113,11 @@ void stepFolder(World& world)
 void stepHub(World& world)
 {
     Phone& phone = world.anyPhone();
-    exchangeHub(world, phone, world.random.percent(60));
+    const bool isLinkGood = world.random.percent(60);
+    if (world.random.percent(60))
+        visitHub(world, phone, isLinkGood);
+    else
+        exchangeHub(world, phone, isLinkGood);
     phone.audit(world, "the hub");
 }
 
@@ -131,11 +135,11 @@ void stepSend(World& world)
         const auto bytes = sync::bytesOf(*from.reader, row.id);
         if (!bytes || !*bytes) broken("a segment has no bytes");
         if (random.percent(10)) {
-            world.count("dropped");
+            world.fault("dropped");
             continue;
         }
         const int copies = random.percent(15) ? 2 : 1;
-        if (copies == 2) world.count("duplicated");
+        if (copies == 2) world.fault("duplicated");
         for (int i = 0; i < copies; ++i) {
             const bool isDamaged = random.percent(8);
             world.parcels.push_back(
@@ -151,7 +155,7 @@ void stepDeliver(World& world)
     // Out of order.
     for (std::size_t i = world.parcels.size(); i > 1; --i)
         std::swap(world.parcels[i - 1], world.parcels[world.random.below(i)]);
-    if (world.parcels.size() > 1) world.count("reordered");
+    if (world.parcels.size() > 1) world.fault("reordered");
     for (Parcel& parcel : world.parcels) {
         if (--parcel.wait > 0 || world.random.percent(40)) {
             later.push_back(std::move(parcel));
@@ -215,7 +219,7 @@ void stepDamage(World& world)
     const std::string bytes = bytesOfFile(file);
     world.stash.emplace(file, bytes);
     if (world.random.percent(15)) {
-        world.count("file removed");
+        world.fault("file removed");
         fs::remove(file);
         return;
     }
@@ -242,10 +246,10 @@ void stepConflictCopy(World& world)
     const fs::path copy =
         file.parent_path() / (file.stem().string() + world.random.of(marks) + file.extension().string());
     fs::copy_file(file, copy, fs::copy_options::overwrite_existing);
-    world.count("conflict copy");
+    world.fault("conflict copy");
     if (world.random.percent(30)) {
         std::ofstream(file.parent_path() / ("junk" + std::to_string(world.random.below(5)))) << "not ours";
-        world.count("foreign file");
+        world.fault("foreign file");
     }
 }
 

@@ -2,7 +2,7 @@
 // A small client of the hub's calls, written from sync/FORMAT.md section 7, over a link that may be bad.
 #include <nlohmann/json.hpp>
 
-#include "sim/world.h"
+#include "sim/link.h"
 #include "store/segments.h"
 #include "sync/exchange/segments_of_store.h"
 
@@ -18,12 +18,10 @@ namespace {
 
 constexpr const char* route = "hub:sim";
 
-struct LinkDown { };
-
 class Visit {
 public:
     Visit(World& world, Phone& phone, bool isLinkGood)
-        : m_world(world), m_phone(phone), m_isGood(isLinkGood),
+        : m_world(world), m_phone(phone), m_link(world, isLinkGood),
           m_path("/v1/programmes/" + formatUuid(world.programme))
     {
     }
@@ -50,31 +48,10 @@ private:
         Request request;
         request.method = method;
         request.target = target;
-        request.address = "192.0.2.7";
         request.body = body;
         if (!type.empty()) request.headers["content-type"] = type;
         if (!m_phone.hub.token.empty()) request.headers["authorization"] = "Bearer " + m_phone.hub.token;
-        if (!m_isGood && m_world.random.percent(4)) {
-            m_world.count("request lost");
-            throw LinkDown{};
-        }
-        Response response = m_world.hub->ask(request);
-        if (response.status >= 500 && !m_world.isFailing)
-            broken("the hub answers " + std::to_string(response.status) + " " + response.body);
-        if (response.status >= 500) throw LinkDown{};
-        if (!m_isGood && m_world.random.percent(4)) {
-            m_world.count("request repeated");
-            const Response again = m_world.hub->ask(request);
-            if (method == Method::Put && response.status == 201 && again.status < 500
-                && (again.status != 200 || again.body != response.body))
-                broken(
-                    "a repeated request is answered otherwise: " + std::to_string(again.status) + again.body);
-        }
-        if (!m_isGood && m_world.random.percent(4)) {
-            m_world.count("answer lost");
-            throw LinkDown{};
-        }
-        return response;
+        return m_link.ask(request);
     }
 
     bool getToken()
@@ -129,10 +106,9 @@ private:
                 m_phone.hub.token.clear();
                 return false;
             }
-            if (answer.status == 201 || answer.status == 200) {
+            if (answer.status == 201 || answer.status == 200)
                 done.push_back(row.id);
-                m_world.hub->receipts.insert(std::string(row.id.begin(), row.id.end()));
-            } else if (answer.status == 202)
+            else if (answer.status == 202)
                 m_world.count("kept aside by the hub");
             else if (answer.status == 409)
                 m_world.count("gap at the hub");
@@ -140,13 +116,6 @@ private:
                 broken("a sound segment is answered " + std::to_string(answer.status) + " " + answer.body);
         }
         return m_phone.store->markPassedOnNow(route, done, m_world.now).has_value();
-    }
-
-    static std::string headerOf(const Response& response, const std::string& name)
-    {
-        for (const auto& [key, value] : response.headers)
-            if (key == name) return value;
-        return {};
     }
 
     bool pull()
@@ -181,35 +150,24 @@ private:
 
     bool take(const Response& answer)
     {
-        std::string body = answer.body;
-        const bool isCut = !m_isGood && !body.empty() && m_world.random.percent(5);
-        if (isCut) {
-            m_world.count("page cut");
-            body.resize(m_world.random.below(body.size()));
-        }
-        std::size_t at = 0;
-        while (at + 9 <= body.size()) {
-            std::uint64_t size = 0;
-            for (unsigned i = 0; i < 8; ++i)
-                size |= std::uint64_t{static_cast<std::uint8_t>(body[at + 1 + i])} << (8 * i);
-            if (body.size() - at - 9 < size) break;
+        std::size_t taken = 0;
+        for (const std::string& item : itemsIn(answer.body)) {
             sync::ExchangeReport report;
-            const auto taken = sync::takeIn(
-                *m_phone.store, std::string_view(body).substr(at + 9, size), route, m_world.now, report);
-            if (!taken && m_world.isFailing) return false;
-            if (!taken) broken("a page is not taken in: " + taken.error().detail);
+            const auto in = sync::takeIn(*m_phone.store, item, route, m_world.now, report);
+            if (!in && m_world.isFailing) return false;
+            if (!in) broken("a page is not taken in: " + in.error().detail);
             if (report.keptAside + report.unfinished > 0) broken("the hub sent what is not sound");
             m_phone.mayRenew = m_phone.mayRenew || report.metFork;
-            at += 9 + static_cast<std::size_t>(size);
+            taken += 9 + item.size();
         }
-        if (isCut) return false;
+        if (taken < answer.body.size()) return false; // cut on its way
         m_phone.hub.after = std::stoll(headerOf(answer, "Duskrow-Next"));
         return true;
     }
 
     World& m_world;
     Phone& m_phone;
-    bool m_isGood;
+    Link m_link;
     std::string m_path;
 };
 

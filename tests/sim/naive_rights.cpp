@@ -91,6 +91,12 @@ bool NaiveRoster::settlesForOthers(const Change& change) const
     return false;
 }
 
+bool NaiveRoster::hasMemberEnded(const Uuid& member, const Change& change) const
+{
+    const auto until = m_until.find(member);
+    return until != m_until.end() && dayOfWork(change) > until->second;
+}
+
 bool NaiveRoster::isOwnClaim(const Change& change) const
 {
     if (change.record != deviceId(m_programme, change.ref.stream)) return false;
@@ -108,8 +114,8 @@ bool NaiveRoster::counts(const Change& change, const Change* maker) const
     if (device == m_devices.end()) return change.ref.stream == m_own;
     if (device->second.end && change.ref.seq > *device->second.end) return false;
     if (m_roots.contains(change.ref.stream)) return true;
-    if (isCoordinator(change.ref.stream))
-        return change.kind != "member" || text(change, "role") != "coordinator";
+    if (hasMemberEnded(device->second.member, change)) return false;
+    if (isCoordinator(change.ref.stream)) return !m_forRoots.contains(change.ref);
     static const std::set<std::string> coordinators{"programme", "season", "district", "protocol_use",
         "member", "invitation", "assignment", "ruling", "admission"};
     if (coordinators.contains(change.kind)) return false;
@@ -136,8 +142,8 @@ bool NaiveRoster::mayRead(const StreamId& reader, const Change& change) const
 {
     if (isCoordinator(reader)) return true;
     const Uuid site = siteOf(change);
-    if (site.isNil() || change.ref.stream == reader) return true;
     const Uuid member = memberOf(reader);
+    if (site.isNil() || change.ref.stream == reader) return true;
     if (member.isNil()) return false;
     if (memberOf(change.ref.stream) == member || m_assigned.contains({member, site})) return true;
     const auto keeper = m_keeper.find(site);

@@ -19,7 +19,7 @@ std::string text(const Value& value)
 
 Uuid id(const Value& value)
 {
-    return parseUuid(text(value)).value_or(Uuid{});
+    return idOf(value);
 }
 
 Value said(const Change& change, const std::string& field)
@@ -28,7 +28,18 @@ Value said(const Change& change, const std::string& field)
     return found == change.fields.end() ? Value{} : found->second.value;
 }
 
-// Was not withdrawn, or by one who had not seen all that still stands.
+bool isAmong(const std::string& word, std::initializer_list<const char*> words)
+{
+    return std::any_of(words.begin(), words.end(), [&](const char* one) { return word == one; });
+}
+
+} // namespace
+
+Uuid idOf(const Value& value)
+{
+    return parseUuid(text(value)).value_or(Uuid{});
+}
+
 bool stands(const Changes& ofRecord, const Word& heard)
 {
     if (text(pick(ofRecord, "withdrawn", heard)).empty()) return true;
@@ -46,18 +57,6 @@ bool stands(const Changes& ofRecord, const Word& heard)
                 if (!seen.contains(head->ref)) return true;
     return false;
 }
-
-bool isHeard(const Changes& ofRecord, const Word& heard)
-{
-    return std::any_of(ofRecord.begin(), ofRecord.end(), [&](const Change* c) { return heard(*c); });
-}
-
-bool isAmong(const std::string& word, std::initializer_list<const char*> words)
-{
-    return std::any_of(words.begin(), words.end(), [&](const char* one) { return word == one; });
-}
-
-} // namespace
 
 Changes headsOf(const Changes& ofRecord, const std::string& field)
 {
@@ -114,6 +113,8 @@ NaiveRoster::NaiveRoster(
     readFollowers();
     readRoots();
     readCoordinators();
+    readWordsForRoots();
+    readMembers();
     readDevices();
     readSites();
     readLoans();
@@ -230,14 +231,14 @@ void NaiveRoster::readCoordinators()
     const Word byRoot = [this](const Change& c) { return isRootWord(c); };
     for (const auto& [record, changes] : of("member"))
         if (stands(changes, byRoot) && text(pick(changes, "role", byRoot)) == "coordinator")
-            m_coordinators.insert(record);
+            m_coordinators[record] = text(pick(changes, "until_day", byRoot));
     std::map<StreamId, Uuid> confirmed;
     for (const auto& [record, changes] : of("device")) {
         const auto stream = streamOf(record);
         const Uuid member = id(pick(changes, "member", byRoot));
         if (!stream || member.isNil() || !stands(changes, byRoot)) continue;
         confirmed[*stream] = member;
-        if (m_coordinators.contains(member)) m_coordinatorStreams.insert(*stream);
+        if (m_coordinators.contains(member)) m_coordinatorStreams[*stream] = member;
     }
     const auto all = claims(byRoot);
     for (const Claim& claim : all) {
@@ -246,21 +247,26 @@ void NaiveRoster::readCoordinators()
         const bool isSure = found != confirmed.end() && found->second == claim.member;
         if ((isSure || std::count_if(all.begin(), all.end(), rivals) == 1)
             && m_coordinators.contains(claim.member))
-            m_coordinatorStreams.insert(claim.stream);
+            m_coordinatorStreams[claim.stream] = claim.member;
     }
     const auto named = m_coordinatorStreams;
-    for (const auto& [stream, before] : m_followers)
-        if (goesOnFromOneOf(stream, named)) m_coordinatorStreams.insert(stream);
+    std::set<StreamId> streams;
+    for (const auto& [stream, member] : named) streams.insert(stream);
+    for (const auto& [stream, before] : m_followers) {
+        if (!goesOnFromOneOf(stream, streams)) continue;
+        StreamId from = before;
+        while (!named.contains(from)) from = m_followers.at(from);
+        m_coordinatorStreams[stream] = named.at(from);
+    }
 }
 
-bool NaiveRoster::isWord(const Change& change) const
+void NaiveRoster::readMembers()
 {
-    if (isRootWord(change)) return true;
-    if (!m_coordinatorStreams.contains(change.ref.stream) || m_roots.contains(change.ref.stream))
-        return false;
-    if (change.kind == "member" && text(said(change, "role")) == "coordinator") return false;
-    const auto end = m_rootEnds.find(change.ref.stream);
-    return end == m_rootEnds.end() || change.ref.seq <= end->second;
+    const Word word = [this](const Change& c) { return isWord(c); };
+    for (const auto& [record, changes] : of("member")) {
+        const std::string until = text(pick(changes, "until_day", word));
+        if (isHeard(changes, word) && stands(changes, word) && !until.empty()) m_until[record] = until;
+    }
 }
 
 void NaiveRoster::readDevices()

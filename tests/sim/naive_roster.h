@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <functional>
 #include <map>
 #include <optional>
@@ -18,6 +19,14 @@ using domain::StreamId;
 using domain::Uuid;
 using Word = std::function<bool(const Change&)>; // whose word is heard
 
+inline bool isHeard(const Changes& ofRecord, const Word& heard)
+{
+    return std::any_of(ofRecord.begin(), ofRecord.end(), [&](const Change* c) { return heard(*c); });
+}
+// Was not withdrawn, or by one who had not seen all that still stands.
+bool stands(const Changes& ofRecord, const Word& heard);
+// The id that a value holds, nil when it holds none.
+Uuid idOf(const domain::Value& value);
 // The changes that set a field of a record and that no other of these changes cites there, pair by pair.
 Changes headsOf(const Changes& ofRecord, const std::string& field);
 // The value of a field when only some are heard: of several heads the highest.
@@ -38,6 +47,7 @@ public:
     [[nodiscard]] bool isEnrolled(const StreamId& stream) const { return m_devices.contains(stream); }
     [[nodiscard]] bool isRoot(const StreamId& stream) const { return m_roots.contains(stream); }
     [[nodiscard]] bool isEnded(const StreamId& stream) const;
+    [[nodiscard]] Uuid memberOf(const StreamId& stream) const;
 
 private:
     struct Device {
@@ -67,14 +77,19 @@ private:
     [[nodiscard]] bool goesOnFromOneOf(StreamId stream, const std::set<StreamId>& some) const;
     void readRoots();
     void readCoordinators();
+    void readWordsForRoots();
+    void readMembers();
     void readDevices();
     void readSites();
     void readLoans();
     [[nodiscard]] std::set<Claim> claims(const Word& heard) const;
     [[nodiscard]] std::optional<StreamId> streamOf(const Uuid& device) const;
     [[nodiscard]] bool isRootWord(const Change& change) const;
+    [[nodiscard]] bool hasRootAgreed(const Change& change, const std::string& field) const;
+    [[nodiscard]] bool says(const Change& change, std::initializer_list<const char*> fields) const;
+    [[nodiscard]] bool isForRoots(const Change& change) const;
     [[nodiscard]] bool isWord(const Change& change) const; // of a coordinator
-    [[nodiscard]] Uuid memberOf(const StreamId& stream) const;
+    [[nodiscard]] bool hasMemberEnded(const Uuid& member, const Change& change) const;
     [[nodiscard]] bool isHome(const Uuid& member, const Uuid& site) const;
     [[nodiscard]] bool isLent(const Uuid& member, const Change& change, const Change* maker) const;
     [[nodiscard]] bool settlesForOthers(const Change& change) const;
@@ -88,8 +103,10 @@ private:
     std::map<Uuid, StreamId> m_named; // record of a device, and its stream
     std::set<StreamId> m_roots;
     std::map<StreamId, std::int64_t> m_rootEnds;
-    std::set<Uuid> m_coordinators;
-    std::set<StreamId> m_coordinatorStreams;
+    std::map<Uuid, std::string> m_coordinators; // and their last day
+    std::map<StreamId, Uuid> m_coordinatorStreams;
+    std::set<domain::ChangeRef> m_forRoots;
+    std::map<Uuid, std::string> m_until; // last days of members
     std::map<StreamId, Device> m_devices;
     std::map<Uuid, Uuid> m_keeper;
     std::set<std::pair<Uuid, Uuid>> m_homes; // member, site

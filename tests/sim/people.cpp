@@ -32,13 +32,19 @@ void keep(World& world, Phone& phone, std::vector<Edit> edits)
         if (!done || body.empty()) broken("what was kept is not there (I1)");
         const int line = world.book.write(body);
         phone.expected.used.insert(line);
+        phone.expected.whole.insert(line);
         world.mustLive.insert(line);
+        const auto photo = world.book.at(line).fields.find("photo");
+        if (photo == world.book.at(line).fields.end()) continue;
+        if (const auto* name = std::get_if<std::string>(&photo->second.value);
+            name && world.pictures.contains(*name))
+            if (phone.expected.pictures.contains(*name)) world.mustSee.insert(*name);
     }
 }
 
 namespace {
 
-Edit newVisit(World& world, const Place& place)
+Edit newVisit(World& world, Phone& phone, const Place& place)
 {
     Edit edit{"visit", world.freshId(), place.site, {}};
     edit.fields["trap"] = formatUuid(place.trap);
@@ -46,6 +52,8 @@ Edit newVisit(World& world, const Place& place)
     edit.fields["outcome"] = std::string("counted");
     edit.fields["pest"] = world.random.between(0, 5);
     if (world.random.percent(30)) edit.fields["remark"] = "wind " + std::to_string(world.random.below(3));
+    if (world.random.percent(4) && world.pictures.size() < 40)
+        if (const std::string name = takePicture(world, phone); !name.empty()) edit.fields["photo"] = name;
     return edit;
 }
 
@@ -100,9 +108,10 @@ void editSomething(World& world, Phone& phone)
 {
     Random& random = world.random;
     if (world.places.size() < 2 || random.percent(2)) return keep(world, phone, newSite(world, phone));
-    const Place place = random.of(world.places);
-    if (random.percent(45)) {
-        std::vector<Edit> edits{newVisit(world, place)};
+    const std::optional<Place> lent = random.percent(15) ? borrowed(world, phone) : std::nullopt;
+    const Place place = lent ? *lent : random.of(world.places);
+    if (lent || random.percent(45)) {
+        std::vector<Edit> edits{newVisit(world, phone, place)};
         if (random.percent(30))
             edits.push_back({"service", world.freshId(), place.site,
                 {{"trap", formatUuid(place.trap)}, {"what", std::string("lure")}}});
@@ -116,7 +125,7 @@ void editSomething(World& world, Phone& phone)
         return keep(world, phone, edits);
     }
     const Change* known = knownRecord(world, phone);
-    if (known == nullptr) return keep(world, phone, {newVisit(world, place)});
+    if (known == nullptr) return keep(world, phone, {newVisit(world, phone, place)});
     Edit edit{known->kind, known->record, known->site, {}};
     setSomething(world, edit);
     keep(world, phone, {edit});
@@ -172,19 +181,6 @@ void assign(World& world, Phone& phone)
     keep(world, phone, {{"assignment", assignmentId(world.programme, member, site), {}, fields}});
 }
 
-void lend(World& world, Phone& phone)
-{
-    if (world.places.empty()) return;
-    const Place place = world.random.of(world.places);
-    std::map<std::string, Value> fields{
-        {"trap", formatUuid(place.trap)}, {"member", formatUuid(world.random.of(world.people).member)}};
-    const LocalDay today = dayOf(world.now, std::chrono::minutes(-300));
-    if (world.random.percent(50)) fields["from_day"] = formatDay(today - std::chrono::days(1));
-    if (world.random.percent(50))
-        fields["until_day"] = formatDay(today + std::chrono::days(world.random.between(-1, 3)));
-    keep(world, phone, {{"loan", world.freshId(), place.site, fields}});
-}
-
 // The device of somebody who is no coordinator, after a change that is known here.
 void endDevice(World& world, Phone& phone)
 {
@@ -194,11 +190,13 @@ void endDevice(World& world, Phone& phone)
     std::advance(chosen, static_cast<std::ptrdiff_t>(world.random.below(states->size())));
     const auto owner = world.owners.find(chosen->first);
     if (owner == world.owners.end() || world.people[owner->second.first].role == "coordinator") return;
-    world.count("device ended");
+    world.fault("device ended");
     keep(world, phone,
         {{"device", deviceId(world.programme, chosen->first), {},
             {{"ended_after", world.random.between(0, chosen->second.used)}}}});
 }
+
+} // namespace
 
 Phone& coordinator(World& world)
 {
@@ -207,16 +205,19 @@ Phone& coordinator(World& world)
     return *world.phones[0];
 }
 
-} // namespace
-
 // Lets in every stream that is known here and belongs to one of the people.
 void enrolEverybody(World& world, Phone& phone)
 {
-    const auto roster = store::rosterOf(*phone.reader, world.programme);
+    const auto roster = phone.store->rosterNow();
     const auto states = store::streamStates(*phone.reader);
     if (!roster || !states) broken("the roster cannot be read");
     const bool isRoot = roster->isRoot(phone.stream());
     if (!roster->isCoordinator(phone.stream())) return;
+    // Whose last day is past says nothing that counts.
+    const auto me = roster->members().find(phone.member(world));
+    const bool hasEnded = me != roster->members().end() && me->second.until
+        && dayOf(world.timeOf(phone), std::chrono::minutes(-300)) > *me->second.until;
+    if (hasEnded && !isRoot) return;
     std::vector<Edit> edits;
     for (const auto& [stream, state] : *states) {
         const auto owner = world.owners.find(stream);
@@ -224,7 +225,9 @@ void enrolEverybody(World& world, Phone& phone)
         const auto& [person, key] = owner->second;
         const bool isSecondRoot = person == 1;
         const bool isNew = !roster->isEnrolled(stream) || roster->memberOf(stream).isNil();
-        const bool lacksRoot = isSecondRoot && isRoot && phone.person == 0 && !roster->isRoot(stream);
+        // Only the founding stream names roots, not one that goes on from it.
+        const bool isFounder = world.founders.contains(phone.stream());
+        const bool lacksRoot = isSecondRoot && isFounder && !roster->isRoot(stream);
         if (!isNew && !lacksRoot) continue;
         if (world.people[person].role == "coordinator" && !isRoot) continue; // left to a root
         Edit edit{"device", deviceId(world.programme, stream), {},
@@ -258,10 +261,6 @@ void stepAdmit(World& world)
 void stepAssign(World& world)
 {
     assign(world, world.random.percent(85) ? coordinator(world) : world.anyPhone());
-}
-void stepLend(World& world)
-{
-    lend(world, world.anyPhone());
 }
 void stepEnd(World& world)
 {

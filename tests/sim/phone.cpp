@@ -15,6 +15,23 @@ Uuid Phone::member(const World& world) const
     return world.people[person].member;
 }
 
+namespace {
+
+// Whether something under the own numbers came from elsewhere; the visit that brought it may have broken off
+// before it could say so.
+bool hasMetItself(store::Reader& reader, const StreamId& own)
+{
+    bool hasMet = false;
+    const auto done =
+        reader.eachRow("SELECT EXISTS (SELECT 1 FROM segment JOIN stream ON local=stream WHERE "
+                       "lower(hex(stream.id))=?1 AND waits=1) OR EXISTS (SELECT 1 FROM setting WHERE "
+                       "key='forked/' || ?1)",
+            {formatHex(own)}, [&](SQLite::Statement& q) { hasMet = q.getColumn(0).getInt() != 0; });
+    return done && hasMet;
+}
+
+} // namespace
+
 void Phone::open(World& world)
 {
     const bool isFirst = !fs::exists(path());
@@ -36,12 +53,16 @@ void Phone::open(World& world)
     if (!read) broken("no reader: " + read.error().detail);
     reader = std::move(*read);
     lastKey = store->publicKey();
+    streams.insert(store->stream());
     world.owners[store->stream()] = {person, store->publicKey()};
     const bool isOther = before != StreamId{} && before != store->stream();
-    if (isOther && !mayRenew)
+    if (isOther && !mayRenew && !hasMetItself(*reader, before))
         broken(
             "phone " + std::to_string(number) + " began a new stream though nothing happened to the old one");
-    if (isOther) hub = {};
+    if (isOther) {
+        hub = {};
+        heldBy(*reader, world.book, streams, true); // the new stream has said from which it goes on
+    }
     mayRenew = false;
 }
 
@@ -54,7 +75,7 @@ void Phone::close()
 void Phone::audit(World& world, const std::string& after, bool mayBeNew)
 {
     const std::string who = "phone " + std::to_string(number) + ", after " + after + ": ";
-    Held found = heldBy(*reader, world.book, store->stream(), mayBeNew);
+    Held found = heldBy(*reader, world.book, streams, mayBeNew);
     for (const int line : expected.used)
         if (!found.used.contains(line))
             broken(who + "a change is lost (I1): " + canonicalJson(world.book.at(line)));
@@ -68,6 +89,9 @@ void Phone::audit(World& world, const std::string& after, bool mayBeNew)
         const std::string name = formatHex({reinterpret_cast<const std::uint8_t*>(hash.data()), hash.size()});
         if (!fs::exists(path() + ".d/aside/" + name)) broken(who + "kept aside without its bytes (I8)");
     }
+    found.pictures = picturesBeside(world, *this);
+    for (const std::string& name : expected.pictures)
+        if (!found.pictures.contains(name)) broken(who + "the photograph " + name + " is lost (I1)");
     expected = std::move(found);
     checkCounts(world, who);
 }

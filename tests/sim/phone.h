@@ -31,10 +31,12 @@ struct Phone {
     bool wasCopied = false; // the same numbers may stand twice, in other cuts
     bool mayRenew = false; // copied, put back or met its double: a new stream may begin
     struct Backup {
+        std::filesystem::path folder;
         Held held;
     };
-    std::optional<Backup> backup;
+    std::vector<Backup> backups; // the oldest first
     domain::PublicKey lastKey{};
+    std::set<StreamId> streams; // all that it ever wrote, this one too
 
     [[nodiscard]] std::string path() const { return folder / "live" / "store.db"; }
     [[nodiscard]] domain::Uuid member(const World& world) const;

@@ -37,8 +37,12 @@ Wanted wantedIn(int count, char** words)
     return wanted;
 }
 
-bool run(
-    std::uint64_t seed, const Wanted& wanted, const fs::path& folder, std::map<std::string, long>& counts)
+struct Counts {
+    std::map<std::string, long> faults; // injected
+    std::map<std::string, long> counts; // what came of them
+};
+
+bool run(std::uint64_t seed, const Wanted& wanted, const fs::path& folder, Counts& counts)
 {
     World world(seed, folder);
     bool isSound = true;
@@ -52,8 +56,9 @@ bool run(
         std::cout << "seed " << seed << " broke at step " << world.steps << ": " << what.what() << std::endl;
         if (wanted.trace) std::cout << "steps:" << world.trace << '\n';
     }
-    counts["changes written"] += world.book.size();
-    for (const auto& [name, number] : world.counts) counts[name] += number;
+    counts.counts["changes written"] += world.book.size();
+    for (const auto& [name, number] : world.counts) counts.counts[name] += number;
+    for (const auto& [name, number] : world.faults) counts.faults[name] += number;
     if (wanted.trace) std::cout << "seed " << seed << " ends with " << world.random.next() << '\n';
     return isSound;
 }
@@ -66,12 +71,14 @@ int main(int count, char** words)
     const fs::path base = fs::exists("/dev/shm") ? "/dev/shm" : fs::temp_directory_path();
     const fs::path folder = base / ("duskrow-sim-" + std::to_string(getpid()));
     const auto began = std::chrono::steady_clock::now();
-    std::map<std::string, long> counts;
+    Counts counts;
     long bad = 0;
     for (std::uint64_t seed = wanted.from; seed <= wanted.to; ++seed)
         bad += run(seed, wanted, folder, counts) ? 0 : 1;
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
-    for (const auto& [name, number] : counts) std::cout << name << ": " << number << '\n';
+    for (const auto& [name, number] : counts.counts) std::cout << name << ": " << number << '\n';
+    for (const auto& [name, number] : counts.faults)
+        std::cout << "faults injected: " << name << ' ' << number << '\n';
     std::cout << wanted.to - wanted.from + 1 << " seeds of " << wanted.steps << " steps, " << bad
               << " broke, " << took.count() << " s\n";
     return bad == 0 ? 0 : 1;

@@ -27,7 +27,10 @@ void stepRestore(World& world);
 void stepClone(World& world);
 void stepClock(World& world);
 void stepHubAccident(World& world);
+void stepRestoreBoth(World& world);
 void stepStranger(World& world);
+void stepClaim(World& world);
+void stepTerm(World& world);
 void stepCompare(World& world);
 
 const std::vector<Step>& steps()
@@ -38,7 +41,7 @@ const std::vector<Step>& steps()
         {"rule", 16, stepRule},
         {"admit", 7, stepAdmit},
         {"assign", 7, stepAssign},
-        {"lend", 6, stepLend},
+        {"lend", 8, stepLend},
         {"end a device", 3, stepEnd},
         {"let in", 18, stepEnrol},
         {"folder", 70, stepFolder},
@@ -54,10 +57,13 @@ const std::vector<Step>& steps()
         {"open again", 15, stepReopen},
         {"backup", 14, stepBackup},
         {"restore", 12, stepRestore},
+        {"restore hub and phone", 5, stepRestoreBoth},
         {"clone", 4, stepClone},
         {"clock", 15, stepClock},
-        {"hub's accident", 15, stepHubAccident},
+        {"hub's accident", 20, stepHubAccident},
         {"stranger", 20, stepStranger},
+        {"claim", 6, stepClaim},
+        {"term", 7, stepTerm},
         {"compare", 4, stepCompare},
     };
     return all;

@@ -4,6 +4,7 @@
 #include <sodium.h>
 
 #include "domain/records/roster.h"
+#include "sim/clock.h"
 #include "store/segments.h"
 
 namespace duskrow::sim {
@@ -46,6 +47,7 @@ World::World(std::uint64_t number, fs::path where)
     fs::remove_all(root);
     fs::create_directories(shared);
     programme = freshId();
+    machineClock = toMs(now);
 }
 
 World::~World()
@@ -152,6 +154,7 @@ void World::step()
 {
     ++steps;
     now += std::chrono::milliseconds(random.between(1, 600'000));
+    machineClock = toMs(now);
     unsigned all = 0;
     for (const Step& one : sim::steps()) all += one.weight;
     auto choice = static_cast<unsigned>(random.below(all));
@@ -170,31 +173,36 @@ void World::step()
     }
 }
 
-void World::forgetWhatOnlyHas(const Phone& lost, const Held& left)
+void World::forgetWhatIsNowhere()
 {
-    Lines elsewhere = left.used;
-    elsewhere.insert(left.waiting.begin(), left.waiting.end());
-    for (const auto& phone : phones)
-        if (phone.get() != &lost) {
-            elsewhere.insert(phone->expected.used.begin(), phone->expected.used.end());
-            elsewhere.insert(phone->expected.waiting.begin(), phone->expected.waiting.end());
-        }
+    Lines somewhere;
+    std::set<std::string> seen = picturesInFolder(*this);
     const auto add = [&](const std::string& bytes) {
         const auto lines = linesIn(bytes, book);
-        elsewhere.insert(lines.begin(), lines.end());
+        somewhere.insert(lines.begin(), lines.end());
     };
+    for (const auto& phone : phones) {
+        somewhere.insert(phone->expected.whole.begin(), phone->expected.whole.end());
+        seen.insert(phone->expected.pictures.begin(), phone->expected.pictures.end());
+    }
     for (const auto& entry : fs::recursive_directory_iterator(shared))
         if (entry.is_regular_file()) add(bytesOfFile(entry.path()));
-    for (const auto& [path, bytes] : stash) add(bytes);
-    for (const std::string& bytes : hub->log()) add(bytes);
-    std::erase_if(mustLive, [&](int line) { return !elsewhere.contains(line); });
+    for (const auto& [path, bytes] : stash) {
+        add(bytes);
+        const auto known = pictures.find(path.filename().string());
+        if (known != pictures.end() && known->second == bytes) seen.insert(known->first);
+    }
+    somewhere.insert(hub->lines().begin(), hub->lines().end());
+    seen.merge(hub->pictures());
+    std::erase_if(mustLive, [&](int line) { return !somewhere.contains(line); });
+    std::erase_if(mustSee, [&](const std::string& name) { return !seen.contains(name); });
 }
 
 // One of the two roots must stay one, or nobody can let anybody in any more.
 bool World::isExpendable(const Phone& phone) const
 {
     if (phone.person > 1) return true;
-    const auto roster = store::rosterOf(*phones[0]->reader, programme);
+    const auto roster = phones[0]->store->rosterNow();
     if (!roster) return false;
     const bool isSecondReady = !isFounderLost && roster->isRoot(phones[1]->stream());
     const auto ofThese = std::count_if(

@@ -28,10 +28,24 @@ struct Parcel {
     int wait = 0; // steps until it may come
 };
 
+// A code given out while everything is under way.
+struct Invitation {
+    std::size_t person = 0;
+    Uuid id;
+    std::array<std::uint8_t, 64> secret{};
+};
+
 // A site or trap that people write about.
 struct Place {
     domain::Uuid site;
     domain::Uuid trap; // nil: of the site only
+};
+
+struct Loan {
+    Uuid record;
+    Place place;
+    std::size_t person = 0;
+    std::optional<domain::LocalDay> until; // as it was said last
 };
 
 // Everything that one seed drives: clock, chance, files and transport.
@@ -45,13 +59,14 @@ struct World {
     void step();
     void finish(); // heals every link, exchanges until nothing moves, checks everything
 
-    void count(const std::string& fault) { ++counts[fault]; }
+    void fault(const std::string& name) { ++faults[name]; }
+    void count(const std::string& what, long several = 1) { counts[what] += several; }
     domain::Instant timeOf(const Phone& phone) const { return now + phone.clockError; }
     domain::Uuid freshId();
     Phone& anyPhone() { return *random.of(phones); }
     void say(const std::string& what);
-    // What exists only on this phone will be lost with it, and is no longer expected.
-    void forgetWhatOnlyHas(const Phone& phone, const Held& left);
+    // What is nowhere any more, now that a phone or the hub was put back, is no longer expected.
+    void forgetWhatIsNowhere();
     [[nodiscard]] bool isExpendable(const Phone& phone) const; // losing its stream leaves a root
 
     std::uint64_t seed;
@@ -71,8 +86,15 @@ struct World {
     std::vector<Place> places;
     std::map<fs::path, std::string> stash; // files in the folder as they were before they were damaged
     Lines mustLive; // called saved, and not lost with a phone
-    std::map<std::string, long> counts;
+    std::map<std::string, std::string> pictures; // every photograph ever taken: its bytes by its name
+    std::set<std::string> mustSee; // of those, the ones of kept records that were not lost with a phone
+    std::vector<Invitation> invitations;
+    std::vector<Loan> loans;
+    int claimants = 0;
+    std::map<std::string, long> faults; // injected
+    std::map<std::string, long> counts; // what came of them
     std::string trace; // the last steps
+    std::string unrest; // what moved in the last round of healing
     bool isFailing = false; // a fault is armed: errors are no surprise
     bool isFounderLost = false;
     int steps = 0;
@@ -95,6 +117,17 @@ void enrolEverybody(World& world, Phone& phone);
 // Ways of exchange; false when it stopped early.
 bool exchangeFolder(World& world, Phone& phone);
 bool exchangeHub(World& world, Phone& phone, bool isLinkGood);
+bool visitHub(World& world, Phone& phone, bool isLinkGood); // by the client of the product
 void deliver(World& world, Phone& phone, const std::string& bytes);
+Phone& coordinator(World& world);
+std::optional<Place> borrowed(World& world, const Phone& phone);
+Change strangeChange(World& world);
+
+// Photographs.
+std::string takePicture(World& world, Phone& phone); // its name; empty when the disk refused
+std::set<std::string> picturesBeside(const World& world, const Phone& phone);
+std::set<std::string> picturesIn(const World& world, const fs::path& folder); // sound ones
+std::set<std::string> picturesInFolder(const World& world);
+void checkPictures(World& world);
 
 } // namespace duskrow::sim

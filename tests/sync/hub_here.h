@@ -5,6 +5,7 @@
 
 #include "sync/hub/http_server.h"
 #include "sync/hub/hub.h"
+#include "sync/hub/store/copy.h"
 #include "sync/hub_store_place.h"
 #include "sync/roster/invitation_code.h"
 
@@ -44,6 +45,24 @@ public:
                         .arg(m_server->port()));
     }
     void stop() { m_server.reset(); }
+    // Copies everything, as a backup does; puts it in the place of what is there, as a restore does.
+    void copy()
+    {
+        m_copyPlace = std::make_unique<StorePlace>();
+        m_copy = openStore(m_copyPlace->where());
+        if (!hub::copyStore(m_store->engine(), m_copy->engine())) qFatal("not copied");
+    }
+    void putBack()
+    {
+        const std::uint16_t port = m_server->port();
+        stop();
+        m_hub.reset();
+        m_store = std::move(m_copy);
+        if (!hub::renewEpochs(m_store->engine(), m_now)) qFatal("no new epochs");
+        start(port);
+    }
+    [[nodiscard]] hub::HubStore& store() const { return *m_store; }
+    hub::Response answer(const hub::Request& request) { return m_hub->answer(request); }
 
     const std::string foundingCode = sync::freshCode();
     sync::InvitationKey founding;
@@ -52,6 +71,8 @@ private:
     StorePlace m_place;
     std::string m_certificate;
     std::string m_key;
+    std::unique_ptr<StorePlace> m_copyPlace;
+    std::unique_ptr<hub::HubStore> m_copy;
     domain::Instant m_now = domain::instantFromMs(1'783'980'000'000);
     std::unique_ptr<hub::HubStore> m_store;
     std::unique_ptr<hub::Hub> m_hub;

@@ -91,9 +91,7 @@ Ordered inOrder(std::span<const Change> changes)
 
 void keepAside(Folded& folded, Ordered& changes, const Roster& roster)
 {
-    std::vector<Change> copies;
-    for (const Change* change : changes) copies.push_back(*change);
-    const std::vector<Standing> standings = roster.weigh(copies);
+    const std::vector<Standing> standings = roster.weigh(std::span<const Change* const>(changes));
     Ordered counting;
     for (std::size_t i = 0; i < changes.size(); ++i)
         if (standings[i] == Standing::Counts)

@@ -14,6 +14,7 @@ constexpr std::uint64_t mostWindow = std::uint64_t{8} << 20;
 constexpr int windowLog = 23; // the same as a power of two
 constexpr std::string_view magic("\x28\xB5\x2F\xFD");
 
+// Contexts are kept by each thread: making one takes longer than packing a usual segment.
 struct Free {
     void operator()(ZSTD_CCtx* context) const { ZSTD_freeCCtx(context); }
     void operator()(ZSTD_DCtx* context) const { ZSTD_freeDCtx(context); }
@@ -37,7 +38,9 @@ bool hasPlainHeader(std::string_view packed)
 std::string pack(std::string_view lines, int level)
 {
     const std::string raw = turn(lines);
-    const std::unique_ptr<ZSTD_CCtx, Free> context(ZSTD_createCCtx());
+    // Making one takes longer than packing a usual segment.
+    thread_local const std::unique_ptr<ZSTD_CCtx, Free> context(ZSTD_createCCtx());
+    ZSTD_CCtx_reset(context.get(), ZSTD_reset_session_and_parameters);
     ZSTD_CCtx_setParameter(context.get(), ZSTD_c_compressionLevel, level);
     ZSTD_CCtx_setParameter(context.get(), ZSTD_c_windowLog, windowLog);
     std::string packed(ZSTD_compressBound(raw.size()), '\0');
@@ -55,7 +58,7 @@ Result<std::string> unpack(std::string_view packed, std::size_t most)
     if (size == ZSTD_CONTENTSIZE_UNKNOWN || size == ZSTD_CONTENTSIZE_ERROR) return malformed;
     if (size > most) return Error{ErrorCode::SegmentTooLarge, {"payload"}};
     if (ZSTD_findFrameCompressedSize(packed.data(), packed.size()) != packed.size()) return malformed;
-    const std::unique_ptr<ZSTD_DCtx, Free> context(ZSTD_createDCtx());
+    thread_local const std::unique_ptr<ZSTD_DCtx, Free> context(ZSTD_createDCtx());
     std::string raw(size, '\0');
     const std::size_t got =
         ZSTD_decompressDCtx(context.get(), raw.data(), raw.size(), packed.data(), packed.size());

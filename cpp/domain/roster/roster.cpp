@@ -87,36 +87,60 @@ bool Roster::mayRead(const StreamId& reader, const Change& change) const
         [&](const Lending& lending) { return lending.member == member && lending.site == site; });
 }
 
-std::string Roster::rightsOf(const StreamId& stream) const
+Roster::Rights Roster::rights(const StreamId& stream) const
 {
-    std::string all;
-    const auto list = [&](const char* word, const std::set<ChangeRef>& refs) {
-        for (auto ref = refs.lower_bound({stream, 0}); ref != refs.end() && ref->stream == stream; ++ref)
-            all += word + std::to_string(ref->seq);
-    };
-    list(" admitted ", m_admitted);
-    list(" for roots ", m_forRoots);
+    Rights all;
+    for (auto ref = m_admitted.lower_bound({stream, 0}); ref != m_admitted.end() && ref->stream == stream;
+         ++ref)
+        all.given.insert(" admitted " + std::to_string(ref->seq));
+    for (auto ref = m_forRoots.lower_bound({stream, 0}); ref != m_forRoots.end() && ref->stream == stream;
+         ++ref)
+        all.place += " for roots " + std::to_string(ref->seq);
     const auto device = m_devices.find(stream);
     if (device == m_devices.end()) return all;
     const Uuid member = device->second.member;
-    all += formatUuid(member);
-    if (device->second.endedAfter) all += " ended " + std::to_string(*device->second.endedAfter);
-    if (device->second.isRoot) return all + " root";
+    all.place += formatUuid(member);
+    if (device->second.endedAfter) all.place += " ended " + std::to_string(*device->second.endedAfter);
+    if (device->second.isRoot) {
+        all.place += " root";
+        return all;
+    }
     const auto person = m_members.find(member);
     if (person != m_members.end() && person->second.until)
-        all += " until " + formatDay(*person->second.until);
-    if (isCoordinator(stream)) return all + " coordinator";
-    std::set<Uuid> sites = sitesOf(member);
+        all.place += " until " + formatDay(*person->second.until);
+    if (isCoordinator(stream)) {
+        all.place += " coordinator";
+        return all;
+    }
+    for (const Uuid& site : sitesOf(member)) all.given.insert(' ' + formatUuid(site));
     for (auto row = m_made.lower_bound({member, Uuid{}}); row != m_made.end() && row->first == member; ++row)
-        sites.insert(row->second);
-    for (const Uuid& site : sites) all += ' ' + formatUuid(site);
+        all.given.insert(' ' + formatUuid(row->second));
     for (const Lending& lending : m_lendings) {
         if (lending.member != member) continue;
-        all += " lent " + formatUuid(lending.trap) + formatUuid(lending.site);
-        if (lending.from) all += formatDay(*lending.from);
-        if (lending.until) all += '-' + formatDay(*lending.until);
+        std::string lent = " lent " + formatUuid(lending.trap) + formatUuid(lending.site);
+        if (lending.from) lent += formatDay(*lending.from);
+        if (lending.until) lent += '-' + formatDay(*lending.until);
+        all.given.insert(lent);
     }
     return all;
+}
+
+std::string Roster::rightsOf(const StreamId& stream) const
+{
+    const Rights own = rights(stream);
+    std::string all = own.place;
+    for (const std::string& one : own.given) all += one;
+    return all;
+}
+
+bool Roster::mayCountLess(const Roster& before, const StreamId& stream) const
+{
+    const Rights then = before.rights(stream);
+    const Rights now = rights(stream);
+    if (!std::includes(now.given.begin(), now.given.end(), then.given.begin(), then.given.end())) return true;
+    // Of a stream that nobody knew, nothing counted but what was let in by itself.
+    const bool wasUnknown = !before.m_devices.contains(stream) && before.m_here != stream;
+    return !wasUnknown && then.place != now.place;
 }
 
 std::string Roster::scopeOf(const StreamId& reader) const

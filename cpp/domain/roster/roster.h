@@ -73,12 +73,16 @@ public:
         const Uuid& programme, const std::set<StreamId>& founders, std::span<const Change> changes);
 
     // How the changes of one record stand, in their order.
+    [[nodiscard]] std::vector<Standing> weigh(std::span<const Change* const> ofOneRecord) const;
     [[nodiscard]] std::vector<Standing> weigh(std::span<const Change> ofOneRecord) const;
     [[nodiscard]] Standing standing(const Change& change) const;
 
     [[nodiscard]] bool mayRead(const StreamId& reader, const Change& change) const;
     // Differs whenever how a change of a stream may stand differs.
     [[nodiscard]] std::string rightsOf(const StreamId& stream) const;
+    // Whether a change of a stream that counted under an earlier roster may not count any more. When only
+    // sites, loans or admissions came, or the stream itself did, none can.
+    [[nodiscard]] bool mayCountLess(const Roster& before, const StreamId& stream) const;
     // Differs whenever what a stream may read differs.
     [[nodiscard]] std::string scopeOf(const StreamId& reader) const;
 
@@ -112,6 +116,12 @@ private:
     [[nodiscard]] Standing atSite(const Change& change, const Uuid& member, const Change* maker) const;
     [[nodiscard]] bool isLentTo(const Uuid& member, const Change& change, const Change* maker) const;
     [[nodiscard]] bool isOwnDevice(const Change& change) const;
+    // What a stream may do: where it stands, and one line for each thing that it was given.
+    struct Rights {
+        std::string place;
+        std::set<std::string> given;
+    };
+    [[nodiscard]] Rights rights(const StreamId& stream) const;
     [[nodiscard]] bool isAtHome(const Uuid& member, const Uuid& site) const;
     [[nodiscard]] bool settlesOthers(const Change& change) const;
 

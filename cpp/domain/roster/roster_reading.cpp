@@ -136,8 +136,13 @@ void RosterReading::foldEach(
 {
     for (auto record = m_records.lower_bound({std::string(kind), Uuid{}});
          record != m_records.end() && record->first.first == kind; ++record) {
+        const std::vector<Change>& all = record->second;
+        if (std::all_of(all.begin(), all.end(), counts)) {
+            take(fold(all));
+            continue;
+        }
         std::vector<Change> counted;
-        std::copy_if(record->second.begin(), record->second.end(), std::back_inserter(counted), counts);
+        std::copy_if(all.begin(), all.end(), std::back_inserter(counted), counts);
         if (!counted.empty()) take(fold(counted));
     }
 }

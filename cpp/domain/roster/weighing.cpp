@@ -48,12 +48,12 @@ const Uuid& siteOf(const Change& change)
 }
 
 // The first in the fixed order of those that made the record.
-const Change* makerOf(std::span<const Change> changes, const std::vector<Standing>& standings)
+const Change* makerOf(std::span<const Change* const> changes, const std::vector<Standing>& standings)
 {
     const Change* maker = nullptr;
     for (std::size_t i = 0; i < changes.size(); ++i) {
-        if (standings[i] != Standing::Counts || !isCreation(changes[i])) continue;
-        if (!maker || changes[i].ref < maker->ref) maker = &changes[i];
+        if (standings[i] != Standing::Counts || !isCreation(*changes[i])) continue;
+        if (!maker || changes[i]->ref < maker->ref) maker = changes[i];
     }
     return maker;
 }
@@ -148,15 +148,23 @@ bool Roster::settlesOthers(const Change& change) const
 
 std::vector<Standing> Roster::weigh(std::span<const Change> ofOneRecord) const
 {
+    std::vector<const Change*> changes;
+    changes.reserve(ofOneRecord.size());
+    for (const Change& change : ofOneRecord) changes.push_back(&change);
+    return weigh(std::span<const Change* const>(changes));
+}
+
+std::vector<Standing> Roster::weigh(std::span<const Change* const> ofOneRecord) const
+{
     std::vector<Standing> standings;
     standings.reserve(ofOneRecord.size());
-    for (const Change& change : ofOneRecord) standings.push_back(standing(change));
+    for (const Change* change : ofOneRecord) standings.push_back(standing(*change));
     if (ofOneRecord.size() < 2 || m_isAlone) return standings;
 
     const Change* maker = makerOf(ofOneRecord, standings);
     if (!maker) return standings;
     for (std::size_t i = 0; i < ofOneRecord.size(); ++i) {
-        const Change& change = ofOneRecord[i];
+        const Change& change = *ofOneRecord[i];
         standings[i] = standing(change, maker);
         if (standings[i] != Standing::Counts || isCoordinator(change.ref.stream)) continue;
         if (m_admitted.contains(change.ref)) continue;
