@@ -4,6 +4,7 @@
 #include "sync/hub/http.h"
 #include "sync/hub/limiter.h"
 #include "sync/hub/metrics.h"
+#include "sync/hub/readable_forms.h"
 #include "sync/hub/rosters.h"
 
 namespace duskrow::hub {
@@ -39,6 +40,7 @@ public:
     const HubOptions options;
     const Clock now;
     Rosters rosters;
+    ReadableForms forms;
     Metrics metrics;
     Limiter ofToken;
     Limiter ofAddress;

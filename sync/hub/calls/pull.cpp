@@ -12,24 +12,6 @@ namespace {
 constexpr std::int64_t usualPage = std::int64_t{1} << 20;
 constexpr std::int64_t largestPage = std::int64_t{4} << 20;
 
-// What a stream may read of a segment, in the form it travels in. Empty when it needs what this hub lacks:
-// then nobody can say which of its lines are for whom, and only its author's devices get it.
-Result<std::string> readableForm(const Known& known, const StreamId& reader, const std::string& bytes)
-{
-    auto head = sync::readHead(bytes);
-    if (!head) return head.error();
-    const Uuid author = known.roster->memberOf(head->header.stream);
-    const auto segment = sync::openSegment(std::move(*head));
-    if (!segment && segment.error().code == domain::ErrorCode::SegmentNewer)
-        return !author.isNil() && author == known.roster->memberOf(reader) ? bytes : std::string();
-    if (!segment) return segment.error();
-    const auto mayRead = [&](const domain::Change& change) { return known.roster->mayRead(reader, change); };
-    const bool isAll = std::all_of(segment->lines.begin(), segment->lines.end(),
-        [&](const sync::SegmentLine& line) { return mayRead(line.change); });
-    if (isAll) return bytes;
-    return sync::segmentBytes(sync::partialForm(*segment, mayRead));
-}
-
 void append(std::string& page, const std::string& segment)
 {
     page += 's';
@@ -102,7 +84,7 @@ Response pull(Hub& hub, Call& call)
         next = segment.at;
         if (had->contains(segment.at)) continue;
         const auto form = readsAll ? Result<std::string>(segment.bytes)
-                                   : readableForm(call.known, call.stream, segment.bytes);
+                                   : hub.forms.of(call.known, call.stream, segment.bytes);
         // A segment that was good when it came and is not now: the store is damaged. Nothing unsound is sent.
         if (!form) return storeFailed(form.error());
         if (!form->empty()) append(response.body, *form);
