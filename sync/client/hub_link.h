@@ -5,6 +5,7 @@
 #include <QNetworkAccessManager>
 #include <QUrl>
 
+#include <functional>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -24,7 +25,9 @@ struct HubAnswer {
 // server) is an error; so is one that is larger than an answer may be.
 class HubLink {
 public:
-    explicit HubLink(QUrl hub);
+    // isWanted  asked again and again while an answer is awaited. Once it says no, the wait and all later
+    //           requests end with HubUnreachable
+    explicit HubLink(QUrl hub, std::function<bool()> isWanted = {});
 
     void setToken(std::string token) { m_token = std::move(token); }
 
@@ -42,7 +45,12 @@ public:
 private:
     domain::Result<HubAnswer> once(QNetworkRequest request, const char* method, std::string_view bytes);
 
+    [[nodiscard]] bool isStopped();
+    void pause(int ms);
+
     QUrl m_hub;
+    std::function<bool()> m_isWanted;
+    bool m_isStopped = false;
     std::string m_token;
     QNetworkAccessManager m_network;
 };

@@ -212,11 +212,11 @@ bool ExchangeViewModel::addHub(const QString& address, const QString& founding)
     const auto& programme = session().programme();
     m_exchanger->run(
         wayName(way),
-        [url, code = *code, name = programme ? programme->name : std::string()](
-            store::Store& store, const Moment&, const sync::Journey&) -> Result<sync::ExchangeReport> {
+        [url, code = *code, name = programme ? programme->name : std::string()](store::Store& store,
+            const Moment&, const sync::Journey& journey) -> Result<sync::ExchangeReport> {
             const auto key = sync::keyOfCode(code);
             if (!key) return key.error();
-            const auto founded = sync::foundAtHub(store, url, *key, name);
+            const auto founded = sync::foundAtHub(store, url, *key, name, journey);
             if (!founded) return founded.error();
             return sync::ExchangeReport{};
         },

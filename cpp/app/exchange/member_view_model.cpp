@@ -18,6 +18,8 @@ struct MemberViewModel::State {
     std::map<StreamId, std::int64_t> used;
     std::map<StreamId, Instant> heard;
     std::vector<Row> sites;
+    std::vector<Row> otherSites;
+    std::set<Uuid> assignments;
 };
 
 namespace {
@@ -59,6 +61,35 @@ Result<std::vector<Row>> siteRows(store::Reader& reader, const People& people, c
     return rows;
 }
 
+// Those of the season that somebody else keeps.
+Result<std::vector<Row>> otherSiteRows(
+    store::Reader& reader, const People& people, const Uuid& member, const Uuid& season)
+{
+    std::vector<Row> rows;
+    const auto sites = store::sitesOf(reader, season);
+    if (!sites) return sites.error();
+    const std::set<Uuid> his = people.roster().sitesOf(member);
+    for (const Site& site : *sites) {
+        if (site.keeper == member) continue;
+        Row row{
+            .key = QString::fromStdString(formatUuid(site.id)), .title = QString::fromStdString(site.name)};
+        const QString keeper = people.nameOf(site.keeper);
+        if (!keeper.isEmpty()) row.detail = MemberViewModel::tr("kept by %1").arg(keeper);
+        if (his.contains(site.id)) row.flags << MemberViewModel::tr("works there too");
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+Result<std::set<Uuid>> assignmentsIn(store::Reader& reader)
+{
+    const auto made = reader.select<Assignment>({.withWithdrawn = true});
+    if (!made) return made.error();
+    std::set<Uuid> ids;
+    for (const Assignment& one : *made) ids.insert(one.id);
+    return ids;
+}
+
 } // namespace
 
 MemberViewModel::MemberViewModel(Session& session, const QString& member, QObject* parent)
@@ -76,6 +107,7 @@ QString MemberViewModel::today() const
 void MemberViewModel::refresh()
 {
     const auto read = [programme = session().store().programme(), own = session().store().stream(),
+                          season = session().season() ? session().season()->id : Uuid{},
                           member = m_member](store::Reader& reader) -> Result<State> {
         auto people = People::read(reader, programme, own);
         if (!people) return people.error();
@@ -85,7 +117,12 @@ void MemberViewModel::refresh()
         if (!states) return states.error();
         auto sites = siteRows(reader, *people, member);
         if (!sites) return sites.error();
-        State state{std::move(*people), {}, std::move(*heard), std::move(*sites)};
+        auto others = otherSiteRows(reader, *people, member, season);
+        if (!others) return others.error();
+        auto assignments = assignmentsIn(reader);
+        if (!assignments) return assignments.error();
+        State state{std::move(*people), {}, std::move(*heard), std::move(*sites), std::move(*others),
+            std::move(*assignments)};
         for (const auto& [stream, known] : *states) state.used[stream] = known.used;
         return state;
     };
@@ -118,6 +155,9 @@ void MemberViewModel::show(const State& state)
                 deviceRow(state.people, device, m_used[stream], state.heard, session().clock().now()));
     m_devices.show(std::move(devices));
     m_sites.show(state.sites);
+    m_assignments = state.assignments;
+    m_otherSites.show(
+        m_mayChange && member->role != Role::Coordinator ? state.otherSites : std::vector<Row>{});
     Q_EMIT shown();
 }
 
@@ -152,6 +192,21 @@ void MemberViewModel::leave(const QString& lastDay)
     const auto day = parseDay(lastDay.toStdString());
     if (!day) return tell(day.error());
     keep({sync::leaving(m_member, *day)});
+}
+
+void MemberViewModel::setWorksAt(const QString& site, bool works)
+{
+    const Uuid& programme = session().store().programme();
+    const Uuid where = parseUuid(site.toStdString()).value_or(Uuid{});
+    if (where.isNil()) return;
+    Assignment known;
+    known.id = assignmentId(programme, m_member, where);
+    if (!works)
+        keep({withdrawal(known, {}, "not any more")});
+    else if (m_assignments.contains(known.id))
+        keep({withdrawal(known, {}, {})});
+    else
+        keep({sync::assignment(programme, m_member, where)});
 }
 
 void MemberViewModel::setRole(const QString& role)
