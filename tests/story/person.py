@@ -54,7 +54,7 @@ class Person:
             line = ""
         if not line:
             self.process.wait(20)
-            raise SystemExit(f"{self.name}'s app ended at: {verb} {what}\n{self.logged()}")
+            raise SystemExit(f"{self.name}’s app ended with {self.process.returncode} at: {verb} {what}\n{self.logged()}")
         answer = json.loads(line)
         self.screen = answer["screen"]
         if not answer["ok"]:
@@ -75,6 +75,22 @@ class Person:
             self.act("tap", name)
             self.taps += 1
 
+    def tap_one_of(self, *names):
+        """The first of them that is on the screen."""
+        self.act("screen")
+        self.tap(next((name for name in names if f"[{name}]" in self.screen), names[0]))
+
+    def tap_what_begins(self, beginning):
+        self.tap(self.says(beginning).strip("[*]"))
+
+    def goes_to(self, place):
+        """One of the places along the bottom, out of whatever page stands open."""
+        self.act("screen")
+        while "Places" not in self.screen:
+            self.tap("Go back")
+            self.act("screen")
+        self.tap_what_begins(f"[{place}" if f"[{place}]" in self.screen else f"[{place},")
+
     def type_in(self, label, text):
         """Into the field of that name, in the stead of what stands there."""
         self.tap(label)
@@ -90,7 +106,7 @@ class Person:
     def says(self, beginning):
         """What on the screen begins so."""
         self.act("see", beginning)
-        return next(line for line in self.screen if line.strip("[(*").startswith(beginning))
+        return next(line for line in self.screen if line.startswith(beginning) or line.lstrip("[(*").startswith(beginning))
 
     def picture(self, name):
         if self.pictures:
