@@ -28,3 +28,18 @@ def counts(person, trap, moths):
     person.see(f"{moths} moths over")
     person.tap("Keep this visit")
     person.see("Kept")
+
+
+def opens_visit(person, trap, day):
+    opens_season(person, trap)
+    person.tap("Visits")
+    person.tap_what_begins(f"[{day},")
+
+
+def corrects(person, trap, day, moths):
+    """Sets the count of a visit right; the rest of it stays."""
+    opens_visit(person, trap, day)
+    person.tap("Correct it", "One more bertha armyworm moth: type the number", "Clear the number",
+               *(f"Digit {digit}" for digit in str(moths)), "Done", "Next: look at the trap", "Next: lure and strip",
+               "Next: look it over", "Keep the correction")
+    person.see("Kept")

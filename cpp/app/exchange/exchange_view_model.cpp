@@ -158,7 +158,8 @@ QString ExchangeViewModel::asideLine() const
 
 QString ExchangeViewModel::folder() const
 {
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(documents).isDir() ? documents : QDir::homePath();
 }
 
 QString ExchangeViewModel::pathOf(const QString& address) const

@@ -56,7 +56,9 @@ Result<std::vector<Row>> siteRows(store::Reader& reader, const People& people, c
     for (const Uuid& id : people.roster().sitesOf(member)) {
         const auto site = store::site(reader, id);
         if (!site) return site.error();
-        if (*site) rows.push_back({.title = QString::fromStdString((*site)->name)});
+        if (*site)
+            rows.push_back({.key = QString::fromStdString(formatUuid(id)),
+                .title = QString::fromStdString((*site)->name)});
     }
     return rows;
 }
@@ -154,10 +156,17 @@ void MemberViewModel::show(const State& state)
             devices.push_back(
                 deviceRow(state.people, device, m_used[stream], state.heard, session().clock().now()));
     m_devices.show(std::move(devices));
-    m_sites.show(state.sites);
+    const std::vector<Row> others =
+        m_mayChange && member->role != Role::Coordinator ? state.otherSites : std::vector<Row>{};
+    // What can be switched below need not stand there twice.
+    std::vector<Row> sites = state.sites;
+    std::erase_if(sites, [&](const Row& site) {
+        return std::any_of(
+            others.begin(), others.end(), [&](const Row& other) { return other.key == site.key; });
+    });
+    m_sites.show(std::move(sites));
     m_assignments = state.assignments;
-    m_otherSites.show(
-        m_mayChange && member->role != Role::Coordinator ? state.otherSites : std::vector<Row>{});
+    m_otherSites.show(others);
     Q_EMIT shown();
 }
 
