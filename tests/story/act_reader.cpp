@@ -6,6 +6,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QTest>
+#include <QtQuickTest>
 
 #include <algorithm>
 #include <cstdio>
@@ -91,12 +92,12 @@ QJsonObject ActReader::act(const QString& verb, const QString& what)
 QString ActReader::tap(const QString& name)
 {
     QPointF before(-1, -1);
-    // It is there, and where it was a moment ago.
+    // It is there, where it was a moment ago, and nothing waits for its place.
     const bool isThere = QTest::qWaitFor(
         [&] {
             QQuickItem* item = tappable(m_window, name);
             const QPointF at = item ? item->mapToScene(QPointF(0, 0)) : QPointF(-1, -1);
-            const bool isSettled = item && at == before;
+            const bool isSettled = item && at == before && !QQuickTest::qIsPolishScheduled(&m_window);
             before = at;
             return isSettled;
         },

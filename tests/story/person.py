@@ -103,10 +103,11 @@ class Person:
     def gone(self, text):
         self.act("gone", text)
 
-    def says(self, beginning):
-        """What on the screen begins so."""
-        self.act("see", beginning)
-        return next(line for line in self.screen if line.startswith(beginning) or line.lstrip("[(*").startswith(beginning))
+    def says(self, text):
+        """The line of the screen that begins so, else one that holds it."""
+        self.see(text)
+        lines = [line for line in self.screen if text in line]
+        return next((line for line in lines if line.lstrip("[(*").startswith(text.lstrip("["))), lines[0])
 
     def picture(self, name):
         if self.pictures:

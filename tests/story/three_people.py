@@ -43,6 +43,15 @@ class NoSignal:
         self.socket.close()
 
 
+def same(one, other, whose, others_name):
+    for table, rows in one.items():
+        if rows == other[table]:
+            continue
+        differing = [f"{whose}: {row}" for row in rows if row not in other[table]]
+        differing += [f"{others_name}: {row}" for row in other[table] if row not in rows]
+        raise SystemExit("\n".join([f"{whose} and {others_name} have different {table}:", *differing]))
+
+
 class Story:
     def __init__(self, arguments, folder):
         self.hub_program, self.tool, self.folder = arguments.hub, arguments.tool, folder
@@ -52,6 +61,7 @@ class Story:
         self.url = None
         self.day = datetime.date(2026, 6, 8)
         self.known = None  # the day of a visit to Tom's trap that all three have
+        self.ways = []  # by which they exchanged, leg by leg
         self.told = []
 
     def tell(self, what, since):
@@ -174,7 +184,8 @@ class Story:
     def leg(self, number, way):
         began = time.monotonic()
         getattr(self, f"by_{way}")(number)
-        self.compare(way, whole_for_tom=way != "hub" or "folder" in [])
+        self.compare(way)
+        self.known = self.day  # Tom's last visit, which all have now
         self.tell(f"by the {way}", began)
 
     def by_folder(self, number):
@@ -215,7 +226,7 @@ class Story:
         self.two_weeks_apart(number)
 
         def exchange(turn):
-            for person in (self.ana, self.ida, self.tom) if turn == 1 else (self.ida, self.tom, self.ana):
+            for person in (self.ana, self.tom, self.ida) if turn == 1 else (self.ida, self.tom, self.ana):
                 others.exchanges(person, "0 on this phone")
 
         with self.hub():
@@ -223,17 +234,33 @@ class Story:
             self.settle(exchange)
             self.close_all()
 
-    # What the tool writes of the three stores.
-    def compare(self, way, whole_for_tom):
-        tables = {person: self.exported(person, way) for person in self.people}
-        ida, tom, ana = self.people
-        del ida, tom, ana
+    # What the tool writes of the three stores: the same records, but for what a grower may not see.
+    def compare(self, way):
+        self.ways.append(way)
+        ida, tom, ana = (self.exported(person, way) for person in self.people)
+        assert len(ida["visits"]) == 1 + 5 * len(self.ways), f"{len(ida['visits'])} visits after {self.ways}"
+        same(ida, ana, "Ida", "Ana")
+        if way != "hub":
+            return same(ida, tom, "Ida", "Tom")
+        traps = {row["tag"]: row["id"] for row in ida["traps"]}
+        at = lambda tables, tag: [row for row in tables["visits"] if row["trap"] == traps[tag]]  # noqa: E731
+        for table in set(ida) - {"season-totals"}:
+            only = [row for row in tom[table] if row not in ida[table]]
+            assert not only, f"only Tom has, in {table}: {only}"
+        assert at(tom, "1") == at(ida, "1"), "Tom lacks visits to his own trap"
+        assert len(at(tom, "2")) < len(at(ida, "2")), "Tom reads what is not his at the hub"
+        if set(self.ways) == {"hub"}:
+            assert not at(tom, "2"), "Tom reads what is not his at the hub"
 
     def exported(self, person, way):
         folder = os.path.join(self.folder, f"{person.name}-{way}")
         run(self.tool, "check", person.store)
         run(self.tool, "export", person.store, folder, "--as", "csv", "--on", self.day.isoformat(), "--keys", person.keys)
-        return {}
+        tables = {}
+        for name in os.listdir(folder):
+            with open(os.path.join(folder, name), newline="", encoding="utf-8-sig") as file:
+                tables[name.removesuffix(".csv")] = sorted(csv.DictReader(file), key=lambda row: list(row.values()))
+        return tables
 
 
 def main():
@@ -250,6 +277,9 @@ def main():
             story.come_together()
             for number, way in enumerate(arguments.legs.split(","), 1):
                 story.leg(number, way)
+            slowest = max(person.longest_close for person in story.people)
+            story.told.append(f"{slowest:6.2f} s  the longest that closing an app took")
+            assert slowest < 10, "an app waited for a hub that does not answer"
         finally:
             for person in story.people:
                 person.leaves()

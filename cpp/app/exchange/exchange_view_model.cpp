@@ -6,6 +6,8 @@
 #include <QStandardPaths>
 #include <QUrl>
 
+#include <utility>
+
 #include "app/exchange/exchange_words.h"
 #include "app/exchange/hub_address.h"
 #include "app/exchange/people.h"
@@ -85,7 +87,12 @@ ExchangeViewModel::ExchangeViewModel(Session& session, Exchanger& exchanger, QOb
 
 ExchangeViewModel::~ExchangeViewModel()
 {
-    if (m_exchanger) m_exchanger->watch(false);
+    leave();
+}
+
+void ExchangeViewModel::leave()
+{
+    if (std::exchange(m_isWatching, false) && m_exchanger) m_exchanger->watch(false);
 }
 
 void ExchangeViewModel::refresh()
