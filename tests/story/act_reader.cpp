@@ -37,7 +37,7 @@ QQuickItem* tappable(QQuickWindow& window, const QString& name)
 } // namespace
 
 ActReader::ActReader(QQuickWindow& window)
-    : m_window(window), m_hand(window), m_notifier(fileno(stdin), QSocketNotifier::Read)
+    : QObject(&window), m_window(window), m_hand(window), m_notifier(fileno(stdin), QSocketNotifier::Read)
 {
     QAccessible::setActive(true);
     if (!m_input.open(stdin, QIODevice::ReadOnly | QIODevice::Unbuffered)) qFatal("no standard input");

@@ -29,7 +29,7 @@ class ActReader : public QObject {
     Q_OBJECT
 
 public:
-    explicit ActReader(QQuickWindow& window);
+    explicit ActReader(QQuickWindow& window); // which it belongs to
 
 private:
     void readLine();

@@ -90,7 +90,11 @@ void InviteViewModel::invite()
             made->edits.insert(made->edits.end(), earlier->begin(), earlier->end());
             const auto roster = store::rosterOf(reader, store.programme());
             if (!roster) return roster.error();
-            if (roster->memberOf(store.stream()).isNil()) made->edits.push_back(ownEnrolment(store, me));
+            // An exchange before the first invitation may have enrolled this device without a name.
+            const auto own = roster->devices().find(store.stream());
+            if (own == roster->devices().end() || own->second.member.isNil()
+                || (own->second.label.empty() && own->second.member == me))
+                made->edits.push_back(ownEnrolment(store, me));
             return made;
         },
         [this](const Result<sync::Invited>& made) {
