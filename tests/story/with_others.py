@@ -98,7 +98,7 @@ def takes_in_file(person, file):
     person.tap("Open a file")
     person.type_in("A file from somebody else", file)
     person.tap("Look into it")
-    person.see("new entries")
+    person.see("[Take it in]")
     person.picture("carried")
     person.tap("Take it in")
     person.see("[Done]")
