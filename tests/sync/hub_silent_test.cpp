@@ -28,10 +28,10 @@ class HubSilentTest : public QObject {
         return QUrl(QStringLiteral("http://127.0.0.1:%1").arg(m_server.serverPort()));
     }
 
-    // Goes on for a moment, then wants to stop.
+    // Wants to stop once the call was taken.
     [[nodiscard]] sync::Journey shortJourney() const
     {
-        return [this](std::int64_t, std::int64_t) { return m_since.elapsed() < 300; };
+        return [this](std::int64_t, std::int64_t) { return !m_server.hasPendingConnections(); };
     }
 
 private Q_SLOTS:
@@ -39,6 +39,7 @@ private Q_SLOTS:
     void init()
     {
         QVERIFY(m_server.isListening() || m_server.listen(QHostAddress::LocalHost));
+        while (m_server.hasPendingConnections()) delete m_server.nextPendingConnection();
         m_since.start();
     }
 
@@ -51,7 +52,6 @@ private Q_SLOTS:
         QVERIFY(report);
         QVERIFY(report->wasStopped);
         QCOMPARE(report->sent, 0);
-        QVERIFY(m_since.elapsed() >= 300);
         QVERIFY2(m_since.elapsed() < soon, qPrintable(QString::number(m_since.elapsed())));
         QVERIFY(m_server.hasPendingConnections()); // it was really called
     }
