@@ -8,6 +8,7 @@
 #include <set>
 
 #include "app/exchange/people.h"
+#include "text/code_names.h"
 #include "text/error_text.h"
 
 namespace duskrow::app {
@@ -78,6 +79,17 @@ void App::adopt(std::unique_ptr<Session> session)
     countQuestions();
 }
 
+// Who one is here now, and what came of what was brought along.
+QString App::joinedWords(const Session& session, const QString& said)
+{
+    if (!session.programme() || !session.me()) return said;
+    const QString role = session.me()->role ? text::name(*session.me()->role) : QString();
+    const QString welcome = tr("You take part in “%1” now, as %2: %3.", "programme, name, role")
+                                .arg(QString::fromStdString(session.programme()->name),
+                                    QString::fromStdString(session.me()->name), role);
+    return said.isEmpty() ? welcome : welcome + QLatin1Char(' ') + said;
+}
+
 void App::adoptJoined(std::unique_ptr<store::Store> store, const QString& said)
 {
     const QString path = QString::fromStdString(store->path());
@@ -89,13 +101,13 @@ void App::adoptJoined(std::unique_ptr<store::Store> store, const QString& said)
     const Clock clock = m_session->clock();
     auto session = std::make_unique<Session>(std::move(store), std::move(*reader), clock, m_position);
     m_settings.setStoreInsteadOf(m_options.storePath, path);
-    m_joinedLine = said;
     // The exchanger is still answering for the work that joined.
     QMetaObject::invokeMethod(
         this,
-        [this, shared = std::make_shared<std::unique_ptr<Session>>(std::move(session))] {
+        [this, said, shared = std::make_shared<std::unique_ptr<Session>>(std::move(session))] {
             Q_EMIT switched();
             adopt(std::move(*shared));
+            m_joinedLine = joinedWords(*m_session, said);
             Q_EMIT stateChanged();
         },
         Qt::QueuedConnection);
@@ -302,7 +314,7 @@ MemberViewModel* App::member(const QString& member)
 
 InviteViewModel* App::invite(const QString& member)
 {
-    return make<InviteViewModel>(member);
+    return make<InviteViewModel>(*m_exchanger, member);
 }
 
 DifferencesViewModel* App::differences()

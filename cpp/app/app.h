@@ -134,6 +134,7 @@ private:
     void listenToPosition();
     void adopt(std::unique_ptr<Session> session);
     void adoptJoined(std::unique_ptr<store::Store> store, const QString& said);
+    static QString joinedWords(const Session& session, const QString& said);
     void countQuestions();
     template <typename Model, typename... Args>
     Model* make(Args&&... args);

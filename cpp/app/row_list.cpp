@@ -35,6 +35,7 @@ QVariant valueOf(const Row& row, int role)
 
 void RowList::show(std::vector<Row> rows)
 {
+    if (rows == m_rows) return;
     beginResetModel();
     m_rows = std::move(rows);
     endResetModel();

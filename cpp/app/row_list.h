@@ -19,6 +19,8 @@ struct Row {
     QString route = {}; // where a touch leads; empty for nowhere
     QString subject = {};
     bool isStruck = false; // withdrawn: still listed, not counted
+
+    bool operator==(const Row&) const = default;
 };
 
 // Rows that a view model made, for a list of a screen.
@@ -31,6 +33,7 @@ class RowList : public QAbstractListModel {
 public:
     using QAbstractListModel::QAbstractListModel;
 
+    // The same rows again change nothing: what somebody is about to touch is not made anew.
     void show(std::vector<Row> rows);
     [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "app/exchange/people.h"
 #include "app/trap_words.h"
 #include "domain/rules/protocol_rules.h"
 #include "domain/rules/trap_now.h"
@@ -123,6 +124,8 @@ Result<std::optional<TodayAsk>> todayAskOf(Session& session)
         .today = today,
         .week = seasonWeekOf(*season).value_or(SeasonWeek{}),
         .viewer = Viewer::of(session.me()),
+        .programme = session.store().programme(),
+        .own = session.store().stream(),
         .protocols = {}};
     const auto uses = store::protocolsInUse(session.reader(), season->id);
     if (!uses) return uses.error();
@@ -173,6 +176,12 @@ Result<TodayFound> findStops(store::Reader& reader, const TodayAsk& ask)
     if (!records) return records.error();
     TodayFound found = findStops(*records, ask);
     if (const auto drafts = findDrafts(reader, found); !drafts) return drafts.error();
+    const auto people = People::read(reader, ask.programme, ask.own);
+    if (!people) return people.error();
+    found.hasOthers = people->hasOthers();
+    const auto own = store::handedOver(reader, ask.own);
+    if (!own) return own.error();
+    found.own = *own;
     return found;
 }
 

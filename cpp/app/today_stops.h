@@ -6,6 +6,7 @@
 #include "domain/protocol/protocol.h"
 #include "domain/rules/due.h"
 #include "domain/rules/geodesy.h"
+#include "store/segments.h"
 
 namespace duskrow::app {
 
@@ -17,6 +18,8 @@ struct TodayAsk {
     domain::LocalDay today = {};
     domain::SeasonWeek week = {};
     Viewer viewer;
+    domain::Uuid programme;
+    domain::StreamId own{};
     std::map<std::string, const domain::Protocol*> protocols; // by pest
 };
 
@@ -66,6 +69,8 @@ struct TodayFound {
     std::size_t visits = 0; // of the season, on this device
     std::size_t countsToReport = 0; // not in yet, of those to report next
     bool isCounting = false; // some trap still waits for counts
+    bool hasOthers = false; // in the programme
+    store::HandedOver own; // how far the own entries got
 };
 
 // How far ahead the list looks, scouting apart, for which one arranges oneself.

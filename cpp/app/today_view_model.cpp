@@ -215,7 +215,21 @@ QString TodayViewModel::keptLine() const
     if (m_found.traps == 0) return {};
     const QString visits = counted(QT_TRANSLATE_NOOP("Today", "one visit this season"),
         QT_TRANSLATE_NOOP("Today", "%1 visits this season"), m_found.visits);
-    return TodayWords::tr("All on this device: %1.").arg(visits);
+    return m_found.hasOthers ? visits : TodayWords::tr("All on this device: %1.").arg(visits);
+}
+
+QString TodayViewModel::travelLine() const
+{
+    if (!m_found.hasOthers) return {};
+    const auto& [here, handedOver, atHub] = m_found.own;
+    if (here > 0)
+        return counted(QT_TRANSLATE_NOOP("Today", "Only on this phone: one entry of yours"),
+            QT_TRANSLATE_NOOP("Today", "Only on this phone: %1 entries of yours"),
+            static_cast<std::size_t>(here));
+    if (handedOver + atHub == 0) return TodayWords::tr("You have entered nothing yet");
+    if (atHub == 0) return TodayWords::tr("All you entered is handed over");
+    if (handedOver == 0) return TodayWords::tr("All you entered is at the hub");
+    return TodayWords::tr("All you entered is handed over or at the hub");
 }
 
 } // namespace duskrow::app

@@ -36,6 +36,8 @@ class TodayViewModel : public ViewModel {
     Q_PROPERTY(QString reportTitle READ reportTitle NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString reportLine READ reportLine NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString keptLine READ keptLine NOTIFY foundChanged FINAL)
+    // How far the own entries got; empty while nobody else takes part.
+    Q_PROPERTY(QString travelLine READ travelLine NOTIFY foundChanged FINAL)
 
 public:
     explicit TodayViewModel(Session& session, QObject* parent = nullptr);
@@ -63,6 +65,7 @@ public:
     [[nodiscard]] QString reportTitle() const;
     [[nodiscard]] QString reportLine() const;
     [[nodiscard]] QString keptLine() const;
+    [[nodiscard]] QString travelLine() const;
 
     // Looks again, e.g. when the screen comes back.
     Q_INVOKABLE void refresh();

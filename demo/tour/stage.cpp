@@ -2,7 +2,6 @@
 #include "demo/tour/stage.h"
 
 #include <QCoreApplication>
-#include <QDateTime>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QTest>
@@ -16,23 +15,9 @@ namespace {
 
 constexpr int patienceMs = 10'000;
 
-// What a person can see: visible all the way up, and with some size.
-QQuickItem* seenBelow(QQuickItem* root, const QString& name)
+std::function<bool(const QQuickItem&)> isCalled(const QString& name)
 {
-    if (!root->isVisible()) return nullptr;
-    if (root->objectName() == name && root->width() > 0 && root->height() > 0) return root;
-    // The topmost child is looked at first: a sheet lies over the page.
-    const QList<QQuickItem*> children = root->childItems();
-    for (auto child = children.rbegin(); child != children.rend(); ++child)
-        if (QQuickItem* found = seenBelow(*child, name)) return found;
-    return nullptr;
-}
-
-QQuickItem* flickableAround(QQuickItem* item)
-{
-    for (QQuickItem* above = item->parentItem(); above; above = above->parentItem())
-        if (above->inherits("QQuickFlickable")) return above;
-    return nullptr;
+    return [name](const QQuickItem& item) { return item.objectName() == name; };
 }
 
 } // namespace
@@ -45,14 +30,14 @@ void giveUp(const QString& sentence)
 }
 
 Stage::Stage(QQuickWindow& window, QString pictureFolder)
-    : m_window(window), m_folder(std::move(pictureFolder))
+    : m_window(window), m_hand(window), m_folder(std::move(pictureFolder))
 {
     if (!QDir().mkpath(m_folder)) giveUp(QStringLiteral("the folder %1 cannot be made.").arg(m_folder));
 }
 
 QQuickItem* Stage::seen(const QString& name) const
 {
-    return seenBelow(m_window.contentItem(), name);
+    return seenBelow(m_window.contentItem(), isCalled(name));
 }
 
 bool Stage::sees(const QString& name) const
@@ -84,42 +69,12 @@ QQuickItem* Stage::find(const QString& name)
     return seen(name);
 }
 
-void Stage::bringIntoView(QQuickItem& item)
-{
-    QQuickItem* flickable = flickableAround(&item);
-    if (!flickable) return;
-    const auto overshoot = [&] {
-        const QRectF box = item.mapRectToItem(flickable, item.boundingRect());
-        if (box.height() > flickable->height()) return box.top();
-        if (box.bottom() > flickable->height()) return box.bottom() - flickable->height();
-        return box.top() < 0 ? box.top() : 0.0;
-    };
-    for (int turns = 0; turns < 200 && std::abs(overshoot()) > 1; ++turns) {
-        const double before = flickable->property("contentY").toDouble();
-        // In the margin, where nothing else takes the wheel.
-        const QPointF middle = flickable->mapToScene(QPointF(4, flickable->height() / 2));
-        const int step = overshoot() > 0 ? -40 : 40;
-        QWheelEvent wheel(middle, m_window.mapToGlobal(middle), QPoint(0, step), QPoint(0, step),
-            Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
-        // Without a time of its own the view takes it for a repetition of the last one.
-        wheel.setTimestamp(static_cast<quint64>(QDateTime::currentMSecsSinceEpoch()));
-        QCoreApplication::sendEvent(&m_window, &wheel);
-        const auto hasMoved = [&] { return flickable->property("contentY").toDouble() != before; };
-        if (!QTest::qWaitFor(hasMoved, 300)) break;
-    }
-}
-
 void Stage::tapAt(QQuickItem& item)
 {
     QTest::qWait(80); // a person looks before touching; the page has settled by then
-    bringIntoView(item);
-    if (!item.isEnabled()) {
-        shoot(QStringLiteral("stopped-here"));
-        giveUp(QStringLiteral("\"%1\" cannot be tapped now.").arg(item.objectName()));
-    }
-    const QPointF middle = item.mapToScene(QPointF(item.width() / 2, item.height() / 2));
-    QTest::mouseClick(&m_window, Qt::LeftButton, Qt::NoModifier, middle.toPoint());
-    QCoreApplication::processEvents();
+    if (m_hand.tap(item)) return;
+    shoot(QStringLiteral("stopped-here"));
+    giveUp(QStringLiteral("\"%1\" cannot be tapped now.").arg(item.objectName()));
 }
 
 void Stage::tap(const QString& name)
@@ -130,32 +85,14 @@ void Stage::tap(const QString& name)
 void Stage::tapIn(const QString& name, const QString& part)
 {
     QQuickItem* whole = find(name);
-    QQuickItem* found = seenBelow(whole, part);
+    QQuickItem* found = seenBelow(whole, isCalled(part));
     if (!found) giveUp(QStringLiteral("\"%1\" has no \"%2\".").arg(name, part));
     tapAt(*found);
-}
-
-void Stage::type(const QString& text)
-{
-    for (const QChar c : text)
-        QTest::sendKeyEvent(QTest::Click, &m_window, Qt::Key_unknown, QString(c), Qt::NoModifier);
-    QCoreApplication::processEvents();
-}
-
-void Stage::key(Qt::Key key)
-{
-    QTest::keyClick(&m_window, key);
-    QCoreApplication::processEvents();
 }
 
 QVariant Stage::propertyOf(const QString& name, const char* property)
 {
     return find(name)->property(property);
-}
-
-void Stage::selectAll()
-{
-    QTest::keySequence(&m_window, QKeySequence(QKeySequence::SelectAll));
 }
 
 void Stage::goTo(const QString& place)
@@ -172,8 +109,7 @@ void Stage::shoot(const QString& name)
     QTest::qWait(150);
     const QString file =
         QStringLiteral("%1/%2-%3.png").arg(m_folder).arg(++m_pictures, 2, 10, QLatin1Char('0')).arg(name);
-    if (!m_window.grabWindow().save(file))
-        giveUp(QStringLiteral("the picture %1 cannot be written.").arg(file));
+    if (!m_hand.savePicture(file)) giveUp(QStringLiteral("the picture %1 cannot be written.").arg(file));
 }
 
 } // namespace duskrow::demo

@@ -7,6 +7,8 @@
 
 #include <functional>
 
+#include "demo/hand/hand.h"
+
 namespace duskrow::demo {
 
 // Uses a window as a person would: looks for a thing by name, brings it into view, taps it, types. Every call
@@ -17,13 +19,13 @@ public:
 
     void tap(const QString& name);
     void tapIn(const QString& name, const QString& part);
-    void type(const QString& text);
-    void key(Qt::Key key);
+    void type(const QString& text) { m_hand.type(text); }
+    void key(Qt::Key key) { m_hand.key(key); }
     void waitFor(const QString& name);
     void waitUntil(const QString& what, const std::function<bool()>& holds);
     void shoot(const QString& name); // saves build/demo/NN-name.png
 
-    void selectAll(); // of the field that is typed in
+    void selectAll() { m_hand.selectAll(); } // of the field that is typed in
     void goTo(const QString& place); // leaves the page, if one is open, for a place along the bottom
 
     [[nodiscard]] bool sees(const QString& name) const;
@@ -33,10 +35,10 @@ public:
 private:
     [[nodiscard]] QQuickItem* seen(const QString& name) const;
     QQuickItem* find(const QString& name);
-    void bringIntoView(QQuickItem& item);
     void tapAt(QQuickItem& item);
 
     QQuickWindow& m_window;
+    Hand m_hand;
     QString m_folder;
     int m_pictures = 0;
 };

@@ -51,7 +51,7 @@ ScreenFrame {
         objectName: "newEntries"
         visible: root.model.isRead && root.model.isOurs && root.model.taken.length === 0
         count: root.model.newEntries
-        word: root.model.newEntries === 0 ? qsTr("new entries: all of it is here already") : qsTr("new entries")
+        word: root.model.newEntries === 0 ? qsTr("new entries: all of it is here already") : root.model.newEntries === 1 ? qsTr("new entry") : qsTr("new entries")
         Layout.fillWidth: true
     }
 

@@ -16,6 +16,8 @@ ScreenFrame {
 
     signal opened(string route, string subject)
 
+    Component.onDestruction: root.model.leave()
+
     title: root.isWaiting ? qsTr("You have joined") : qsTr("Exchange")
     subtitle: root.model.next
 

@@ -90,6 +90,14 @@ ScreenFrame {
         }
     }
 
+    NoticeBar {
+        objectName: "reach"
+        visible: root.isDone && text.length > 0
+        kind: root.model.isKnownOutside ? "kept" : "caution"
+        text: root.model.reach
+        Layout.fillWidth: true
+    }
+
     Words {
         objectName: "where"
         visible: root.isDone

@@ -81,6 +81,32 @@ ScreenFrame {
         }
     }
 
+    SectionLabel {
+        visible: root.model.otherSites.count > 0
+        text: qsTr("Works at these fields too")
+        Layout.fillWidth: true
+    }
+
+    Repeater {
+        model: root.model.otherSites
+
+        ToggleRow {
+            id: otherSite
+
+            required property int index
+            required property string key
+            required property string title
+            required property list<string> flags
+            required detail
+            objectName: "otherSite" + otherSite.index
+            text: otherSite.title
+            checked: otherSite.flags.length > 0
+            enabled: !root.model.busy
+            Layout.fillWidth: true
+            onToggled: root.model.setWorksAt(otherSite.key, otherSite.checked)
+        }
+    }
+
     ChoiceChips {
         objectName: "role"
         visible: root.model.mayChange

@@ -168,9 +168,19 @@ ScreenFrame {
         Layout.fillHeight: true
     }
 
+    ListCard {
+        id: travel
+        objectName: "travel"
+        visible: title.length > 0
+        title: root.model.travelLine
+        subtitle: root.model.keptLine
+        Layout.fillWidth: true
+        onClicked: root.opened("exchange", "")
+    }
+
     Words {
         objectName: "keptLine"
-        visible: text.length > 0
+        visible: text.length > 0 && !travel.visible
         text: root.model.keptLine
         kind: "soft"
         horizontalAlignment: Text.AlignHCenter

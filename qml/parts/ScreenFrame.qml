@@ -164,12 +164,13 @@ FocusScope {
             height: head.height
         }
 
-        ColumnLayout {
+        PageColumn {
             id: column
             x: (root.width - width) / 2
             y: (root.compact ? head.height : 0) + Theme.gapTiny
             width: root.columnWidth
-            height: root.fillsPage ? Math.max(implicitHeight, flick.height - y - Theme.gap) : implicitHeight
+            fills: root.fillsPage
+            room: flick.height - y - Theme.gap
             spacing: Theme.gap
         }
     }

@@ -8,6 +8,15 @@ namespace duskrow::sync {
 
 using namespace duskrow::domain;
 
+namespace {
+
+std::function<bool()> wantedBy(const Journey& journey)
+{
+    return [&journey] { return !journey || journey(0, 0); };
+}
+
+} // namespace
+
 Result<ExchangeReport> exchangeByHub(
     store::Store& store, const QUrl& hub, Instant now, const Journey& journey, const HubTransport& transport)
 {
@@ -16,9 +25,9 @@ Result<ExchangeReport> exchangeByHub(
     return HubExchange(store, **reader, hub, now, journey, transport).run();
 }
 
-Result<Ticket> ticketAtHub(const QUrl& hub, const PublicKey& invitation)
+Result<Ticket> ticketAtHub(const QUrl& hub, const PublicKey& invitation, const Journey& journey)
 {
-    HubLink link(hub);
+    HubLink link(hub, wantedBy(journey));
     const auto answer = link.get("/invitations/" + formatHex(invitation));
     if (!answer) return answer.error();
     if (answer->status == 404) return Error{ErrorCode::InvitationUnknown};
@@ -38,10 +47,10 @@ Result<Ticket> ticketAtHub(const QUrl& hub, const PublicKey& invitation)
     return ticket;
 }
 
-Result<Done> foundAtHub(
-    store::Store& store, const QUrl& hub, const InvitationKey& founding, const std::string& name)
+Result<Done> foundAtHub(store::Store& store, const QUrl& hub, const InvitationKey& founding,
+    const std::string& name, const Journey& journey)
 {
-    HubLink link(hub);
+    HubLink link(hub, wantedBy(journey));
     const Signature proof = founding.sign(claimMessage(store.programme(), store.stream()));
     const auto answer = link.post("/programmes",
         {{"invitation", formatHex(founding.key)}, {"key", formatHex(store.publicKey())}, {"name", name},

@@ -10,7 +10,7 @@
 #include "sync/roster/ticket.h"
 
 // Talks to a hub. Every call waits for its answers in an event loop of its own, so it is for a worker's
-// thread.
+// thread. A journey is asked while one waits; when it stops, what was asked for ends soon.
 namespace duskrow::sync {
 
 // One exchange with a hub: hands over what it lacks, fetches what is new. Asks for a token when it has none;
@@ -25,13 +25,14 @@ domain::Result<ExchangeReport> exchangeByHub(store::Store& store, const QUrl& hu
 // Looks an invitation up.
 //
 // Errors  InvitationUnknown {}; HubUnreachable, HubNotOurs {address}; HubRefused {address, what it says}
-domain::Result<Ticket> ticketAtHub(const QUrl& hub, const domain::PublicKey& invitation);
+domain::Result<Ticket> ticketAtHub(
+    const QUrl& hub, const domain::PublicKey& invitation, const Journey& journey = {});
 
 // Brings a programme to a hub for the first time, with the founding code that the hub's keeper gave out.
 //
 // Errors  InvitationUnknown {}; as exchangeByHub
-domain::Result<domain::Done> foundAtHub(
-    store::Store& store, const QUrl& hub, const InvitationKey& founding, const std::string& name);
+domain::Result<domain::Done> foundAtHub(store::Store& store, const QUrl& hub, const InvitationKey& founding,
+    const std::string& name, const Journey& journey = {});
 
 // The route's name, as the store remembers what went that way.
 std::string hubRoute(const QUrl& hub);

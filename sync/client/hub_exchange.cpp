@@ -47,20 +47,38 @@ std::string nameOf(const store::SegmentRow& row)
 
 HubExchange::HubExchange(store::Store& store, store::Reader& reader, const QUrl& hub, Instant now,
     const Journey& journey, const HubTransport& transport)
-    : m_store(store), m_reader(reader), m_route(hubRoute(hub)), m_link(hub, transport), m_now(now),
-      m_journey(journey), m_home("/programmes/" + formatUuid(store.programme()))
+    : m_store(store), m_reader(reader), m_route(hubRoute(hub)),
+      m_link(
+          hub, [this] { return goesOn(m_done, m_all); }, transport),
+      m_now(now), m_journey(journey), m_home("/programmes/" + formatUuid(store.programme()))
 {
 }
 
+// A hub that does not answer must not hold up whoever wants to stop: the journey is asked while one waits.
+bool HubExchange::goesOn(std::int64_t done, std::int64_t all)
+{
+    m_done = done;
+    m_all = all;
+    return sync::goesOn(m_journey, done, all, m_report);
+}
+
 Result<ExchangeReport> HubExchange::run()
+{
+    const auto exchanged = exchangeAll();
+    const bool isGivenUp =
+        !exchanged && m_report.wasStopped && exchanged.error().code == ErrorCode::HubUnreachable;
+    if (!exchanged && !isGivenUp) return exchanged.error();
+    return m_report;
+}
+
+Result<Done> HubExchange::exchangeAll()
 {
     if (const auto sealed = sealTail(m_store, m_reader); !sealed) return sealed.error();
     if (const auto entered = enter(); !entered) return entered.error();
     if (const auto met = meetEpoch(); !met) return met.error();
     if (const auto handed = handOverAll(); !handed) return handed.error();
     if (const auto fetched = fetchAll(); !fetched) return fetched.error();
-    if (const auto photos = exchangePhotos(); !photos) return photos.error();
-    return m_report;
+    return exchangePhotos();
 }
 
 Result<Done> HubExchange::enter()
@@ -181,7 +199,7 @@ Result<Done> HubExchange::handOverAll()
     std::erase_if(*rows, [](const store::SegmentRow& row) { return !row.isWhole; });
     std::int64_t done = 0;
     for (const store::SegmentRow& row : *rows) {
-        if (!goesOn(m_journey, done++, static_cast<std::int64_t>(rows->size()), m_report)) break;
+        if (!goesOn(done++, static_cast<std::int64_t>(rows->size()))) break;
         if (const auto handed = handOver(row, *place); !handed) return handed.error();
     }
     return keepCursor(*place);
@@ -308,7 +326,7 @@ Result<bool> HubExchange::fetchPage(Cursor& cursor)
     const std::int64_t head = numberOf(answer->header("duskrow-head"));
     if (next <= cursor.after) return false;
     cursor.after = next;
-    goesOn(m_journey, cursor.after, head, m_report);
+    goesOn(cursor.after, head);
     return cursor.after < head;
 }
 

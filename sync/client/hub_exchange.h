@@ -21,6 +21,8 @@ private:
         std::string epoch;
         std::string scope;
     };
+    domain::Result<domain::Done> exchangeAll();
+    bool goesOn(std::int64_t done, std::int64_t all);
     domain::Result<domain::Done> enter();
     domain::Result<domain::Done> askForToken();
     domain::Result<domain::Done> claim();
@@ -46,6 +48,8 @@ private:
     HubLink m_link;
     domain::Instant m_now;
     const Journey& m_journey;
+    std::int64_t m_done = 0; // as the journey was told last
+    std::int64_t m_all = 0;
     std::string m_home; // path of the programme
     std::string m_epoch; // as the hub says it now
     std::vector<std::int64_t> m_had; // places at the hub of what was handed over in this exchange

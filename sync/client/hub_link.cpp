@@ -20,13 +20,7 @@ constexpr qint64 mostAnswerBytes = qint64{20} << 20; // a photograph, or a page 
 constexpr int idleMs = 30'000;
 constexpr int mostTries = 4;
 constexpr int longestPauseMs = 30'000;
-
-void pause(int ms)
-{
-    QEventLoop loop;
-    QTimer::singleShot(ms, &loop, &QEventLoop::quit);
-    loop.exec();
-}
+constexpr int askEveryMs = 100; // whether the answer is still wanted
 
 // What a busy hub asks for, in milliseconds.
 int pauseAskedFor(const HubAnswer& answer)
@@ -45,12 +39,31 @@ std::string HubAnswer::header(const std::string& name) const
     return found == headers.end() ? std::string() : found->second;
 }
 
-HubLink::HubLink(QUrl hub, HubTransport transport) : m_hub(std::move(hub)), m_transport(std::move(transport))
+HubLink::HubLink(QUrl hub, std::function<bool()> isWanted, HubTransport transport)
+    : m_hub(std::move(hub)), m_isWanted(std::move(isWanted)), m_transport(std::move(transport))
 {
     if (m_transport) return;
     m_network = std::make_unique<QNetworkAccessManager>();
     m_network->setRedirectPolicy(QNetworkRequest::ManualRedirectPolicy);
     m_network->setTransferTimeout(idleMs);
+}
+
+bool HubLink::isStopped()
+{
+    if (m_isWanted && !m_isWanted()) m_isStopped = true;
+    return m_isStopped;
+}
+
+void HubLink::pause(int ms)
+{
+    QEventLoop loop;
+    QTimer asking;
+    QObject::connect(&asking, &QTimer::timeout, &loop, [&] {
+        if (isStopped()) loop.quit();
+    });
+    asking.start(askEveryMs);
+    QTimer::singleShot(ms, &loop, &QEventLoop::quit);
+    loop.exec();
 }
 
 Result<HubAnswer> HubLink::get(const std::string& path)
@@ -92,6 +105,8 @@ Result<HubAnswer> HubLink::send(const char* method, const std::string& path, std
 
 Result<HubAnswer> HubLink::once(QNetworkRequest request, const char* method, std::string_view bytes)
 {
+    const Error stopped{ErrorCode::HubUnreachable, {address()}, "stopped"};
+    if (isStopped()) return stopped;
     const QByteArray body(bytes.data(), static_cast<qsizetype>(bytes.size()));
     QNetworkReply* reply = m_network->sendCustomRequest(request, method, body);
     QEventLoop loop;
@@ -99,8 +114,14 @@ Result<HubAnswer> HubLink::once(QNetworkRequest request, const char* method, std
     QObject::connect(reply, &QNetworkReply::downloadProgress, reply, [reply](qint64 got, qint64) {
         if (got > mostAnswerBytes) reply->abort();
     });
+    QTimer asking;
+    QObject::connect(&asking, &QTimer::timeout, reply, [this, reply] {
+        if (isStopped()) reply->abort();
+    });
+    asking.start(askEveryMs);
     if (!reply->isFinished()) loop.exec();
     reply->deleteLater();
+    if (m_isStopped) return stopped;
 
     HubAnswer answer;
     if (reply->error() == QNetworkReply::SslHandshakeFailedError)

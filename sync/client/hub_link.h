@@ -5,6 +5,7 @@
 #include <QNetworkAccessManager>
 #include <QUrl>
 
+#include <functional>
 #include <memory>
 #include <nlohmann/json.hpp>
 
@@ -16,7 +17,9 @@ namespace duskrow::sync {
 // server) is an error; so is one that is larger than an answer may be.
 class HubLink {
 public:
-    explicit HubLink(QUrl hub, HubTransport transport = {});
+    // isWanted  asked again and again while an answer is awaited. Once it says no, the wait and all later
+    //           requests end with HubUnreachable
+    explicit HubLink(QUrl hub, std::function<bool()> isWanted = {}, HubTransport transport = {});
 
     void setToken(std::string token) { m_token = std::move(token); }
 
@@ -34,7 +37,12 @@ public:
 private:
     domain::Result<HubAnswer> once(QNetworkRequest request, const char* method, std::string_view bytes);
 
+    [[nodiscard]] bool isStopped();
+    void pause(int ms);
+
     QUrl m_hub;
+    std::function<bool()> m_isWanted;
+    bool m_isStopped = false;
     HubTransport m_transport;
     std::string m_token;
     std::unique_ptr<QNetworkAccessManager> m_network; // when there is no other transport

@@ -25,7 +25,7 @@ Result<Done> HubExchange::exchangePhotos()
     if (!named) return named.error();
     std::int64_t done = 0;
     for (const std::string& name : *named) {
-        if (!goesOn(m_journey, done++, static_cast<std::int64_t>(named->size()), m_report)) return Done{};
+        if (!goesOn(done++, static_cast<std::int64_t>(named->size()))) return Done{};
         std::error_code failure;
         const bool isHere = fs::exists(store::photoPath(m_store.path(), name), failure);
         const auto exchanged = isHere ? sendPhoto(name) : fetchPhoto(name);

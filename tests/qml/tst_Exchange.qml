@@ -189,6 +189,7 @@ ExchangeStory {
         chooseFolder(page, at.world.sharedFolder());
         tryVerify(() => page.model.ways.count === 1);
         idle(page);
+        tryVerify(() => find(find(page, "way0"), "wayDetail").text.includes("handed over"));
         tap(find(page, "way0"), "removeWay");
         tryCompare(page.model.ways, "count", 0);
         verify(!find(page, "exchangeNow").visible);

@@ -48,6 +48,7 @@ ExchangeStory {
         const me = show(at, "member", at.world.memberId("Wren"));
         tryCompare(me.model.devices, "count", 1);
         verify(find(me, "device0").flags.join().includes("Main device"), "the others see whose the first device is");
+        tryCompare(find(me, "device0"), "title", "first device");
     }
 
     function test_anInvitationIsTakenBack() {
@@ -104,6 +105,44 @@ ExchangeStory {
         tap(page, "leave");
         tryVerify(() => page.model.lastDay.length > 0);
         compare(at.world.fieldOf("member", at.world.memberId("Ida"), "until_day"), "2026-07-14");
+    }
+
+    function test_anAgronomistIsGivenAField() {
+        const at = made();
+        at.world.joinAnother("Ana", "agronomist", "phone");
+        const page = memberPage(at, "Ana");
+        tryCompare(page.model.otherSites, "count", 1);
+        const field = find(page, "otherSite0");
+        compare(field.text, "Slough corner");
+        compare(field.detail, "kept by Wren");
+        compare(field.checked, false);
+        tap(page, "otherSite0");
+        tryVerify(() => at.world.recordsOf("assignment").length === 1);
+        tryVerify(() => find(page, "otherSite0").checked && find(page, "otherSite0").enabled);
+        tap(page, "otherSite0");
+        tryVerify(() => at.world.recordsOf("assignment").length === 0);
+        tryVerify(() => !find(page, "otherSite0").checked && find(page, "otherSite0").enabled);
+        tap(page, "otherSite0");
+        tryVerify(() => at.world.recordsOf("assignment").length === 1, 5000, "the same one stands again");
+    }
+
+    function test_anInvitationSaysHowFarItGot() {
+        const at = made();
+        let form = show(at, "invite");
+        type(form, "name", "Ida");
+        tap(form, "make");
+        tryVerify(() => form.isDone, 20000);
+        verify(!find(form, "reach").visible, "without a way there is nothing to wait for");
+        const ways = show(at, "exchange");
+        chooseFolder(ways, at.world.sharedFolder());
+        tryCompare(ways.model, "here", 0);
+        form = show(at, "invite");
+        type(form, "name", "Tom");
+        tap(form, "make");
+        tryVerify(() => form.isDone, 20000);
+        tryCompare(form.model, "isKnownOutside", true);
+        verify(find(form, "reach").visible);
+        verify(find(form, "reach").text.includes("shared folder"), find(form, "reach").text);
     }
 
     function test_aTrapIsLentToAMember() {

@@ -111,6 +111,22 @@ TestCase {
         compare(find(main.contentItem, "keptLine").text, "All on this device: one visit this season.");
     }
 
+    function test_howFarTheOwnEntriesGot() {
+        const world = createTemporaryObject(worldMaker, test);
+        const trap = world.addTrap("Slough corner", "bertha 1", "2026-06-04", 49.9, -97.2);
+        const main = open(world, 390, 844);
+        verify(!find(main.contentItem, "travel").visible, "one who is alone needs no word of it");
+        world.joinAnother("Ida", "agronomist", "phone");
+        const line = find(main.contentItem, "travel");
+        tryCompare(line, "title", "All you entered is handed over");
+        verify(line.visible && !find(main.contentItem, "keptLine").visible);
+        world.addCount(trap, "2026-07-14", 12);
+        tryCompare(line, "title", "Only on this phone: one entry of yours");
+        compare(line.subtitle, "one visit this season");
+        world.exchange();
+        tryCompare(line, "title", "All you entered is handed over");
+    }
+
     function test_halfEnteredWorkComesFirst() {
         const world = createTemporaryObject(worldMaker, test);
         const trap = world.addTrap("Slough corner", "bertha 1", "2026-06-04", 49.9, -97.2);

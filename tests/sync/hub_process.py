@@ -7,10 +7,10 @@ import subprocess
 
 
 class HubProcess:
-    def __init__(self, program, store, *options, log=None):
+    def __init__(self, program, store, *options, listen="127.0.0.1:0", log=None):
         self.log = open(log or os.devnull, "ab")
         self.process = subprocess.Popen(
-            [program, "serve", "--store", store, "--listen", "127.0.0.1:0", *options],
+            [program, "serve", "--store", store, "--listen", listen, *options],
             stdout=subprocess.PIPE, stderr=self.log, text=True, env=with_small_quarantine())
         line = self.process.stdout.readline()
         found = re.match(r"Serving at (https?://\S+)", line)

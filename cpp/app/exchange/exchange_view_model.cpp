@@ -6,6 +6,8 @@
 #include <QStandardPaths>
 #include <QUrl>
 
+#include <utility>
+
 #include "app/exchange/exchange_words.h"
 #include "app/exchange/hub_address.h"
 #include "app/exchange/people.h"
@@ -85,7 +87,12 @@ ExchangeViewModel::ExchangeViewModel(Session& session, Exchanger& exchanger, QOb
 
 ExchangeViewModel::~ExchangeViewModel()
 {
-    if (m_exchanger) m_exchanger->watch(false);
+    leave();
+}
+
+void ExchangeViewModel::leave()
+{
+    if (std::exchange(m_isWatching, false) && m_exchanger) m_exchanger->watch(false);
 }
 
 void ExchangeViewModel::refresh()
@@ -158,7 +165,8 @@ QString ExchangeViewModel::asideLine() const
 
 QString ExchangeViewModel::folder() const
 {
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(documents).isDir() ? documents : QDir::homePath();
 }
 
 QString ExchangeViewModel::pathOf(const QString& address) const
@@ -212,11 +220,11 @@ bool ExchangeViewModel::addHub(const QString& address, const QString& founding)
     const auto& programme = session().programme();
     m_exchanger->run(
         wayName(way),
-        [url, code = *code, name = programme ? programme->name : std::string()](
-            store::Store& store, const Moment&, const sync::Journey&) -> Result<sync::ExchangeReport> {
+        [url, code = *code, name = programme ? programme->name : std::string()](store::Store& store,
+            const Moment&, const sync::Journey& journey) -> Result<sync::ExchangeReport> {
             const auto key = sync::keyOfCode(code);
             if (!key) return key.error();
-            const auto founded = sync::foundAtHub(store, url, *key, name);
+            const auto founded = sync::foundAtHub(store, url, *key, name, journey);
             if (!founded) return founded.error();
             return sync::ExchangeReport{};
         },

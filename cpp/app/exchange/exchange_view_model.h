@@ -46,6 +46,8 @@ public:
     [[nodiscard]] QString folder() const;
     [[nodiscard]] QString written() const { return m_written; }
 
+    // The page is gone; its model may live on for a while.
+    Q_INVOKABLE void leave();
     // A path or a file: address. True when it is one of the ways now.
     Q_INVOKABLE bool addFolder(const QString& folder);
     // founding  the code its keeper gave out, when the programme is not at this hub yet; else empty
@@ -67,6 +69,7 @@ private:
     void save(const Ways& ways);
 
     QPointer<Exchanger> m_exchanger;
+    bool m_isWatching = true;
     Ways m_chosen;
     int m_here = 0;
     int m_handedOver = 0;

@@ -178,7 +178,8 @@ void Exchanger::finish(const Job& job, const Result<ExchangeReport>& outcome)
         m_trouble = outcome ? troubleOf(*outcome) : text::sentence(outcome.error());
         remember(job.way, outcome);
     }
-    if (outcome && (outcome->changes > 0 || outcome->photosReceived > 0)) {
+    // What was handed over shows too: how far each record got.
+    if (outcome && (outcome->changes > 0 || outcome->photosReceived > 0 || outcome->sent > 0)) {
         m_session.refresh();
         Q_EMIT m_session.changed();
     }

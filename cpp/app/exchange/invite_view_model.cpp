@@ -41,10 +41,13 @@ Edit ownEnrolment(const store::Store& store, const Uuid& me)
 
 } // namespace
 
-InviteViewModel::InviteViewModel(Session& session, const QString& member, QObject* parent)
-    : ViewModel(session, parent), m_member(parseUuid(member.toStdString()).value_or(Uuid{})),
+InviteViewModel::InviteViewModel(
+    Session& session, Exchanger& exchanger, const QString& member, QObject* parent)
+    : ViewModel(session, parent), m_exchanger(&exchanger),
+      m_member(parseUuid(member.toStdString()).value_or(Uuid{})),
       m_until(QString::fromStdString(formatDay(session.clock().today() + goodFor)))
 {
+    connect(&exchanger, &Exchanger::finished, this, &InviteViewModel::look);
     const auto people = People::read(session.reader(), session.store().programme(), session.store().stream());
     if (!people) {
         tell(people.error());
@@ -87,7 +90,11 @@ void InviteViewModel::invite()
             made->edits.insert(made->edits.end(), earlier->begin(), earlier->end());
             const auto roster = store::rosterOf(reader, store.programme());
             if (!roster) return roster.error();
-            if (roster->memberOf(store.stream()).isNil()) made->edits.push_back(ownEnrolment(store, me));
+            // An exchange before the first invitation may have enrolled this device without a name.
+            const auto own = roster->devices().find(store.stream());
+            if (own == roster->devices().end() || own->second.member.isNil()
+                || (own->second.label.empty() && own->second.member == me))
+                made->edits.push_back(ownEnrolment(store, me));
             return made;
         },
         [this](const Result<sync::Invited>& made) {
@@ -100,12 +107,17 @@ void InviteViewModel::invite()
 
 void InviteViewModel::keep(const sync::Invited& made)
 {
-    session().keep(made.edits, std::nullopt, this, [this, code = made.code](const Result<store::Kept>& kept) {
-        m_busy = false;
-        Q_EMIT busyChanged();
-        if (!kept) return tell(kept.error());
-        show(code);
-    });
+    session().keep(made.edits, std::nullopt, this,
+        [this, code = made.code, invitation = made.invitation](const Result<store::Kept>& kept) {
+            m_busy = false;
+            Q_EMIT busyChanged();
+            if (!kept) return tell(kept.error());
+            m_invitation = invitation;
+            show(code);
+            // Nobody can join before the invitation is where he looks for it.
+            if (m_exchanger) m_exchanger->exchange();
+            look();
+        });
 }
 
 void InviteViewModel::show(const std::string& code)
@@ -135,6 +147,28 @@ void InviteViewModel::show(const std::string& code)
         tell(picture.error());
     }
     Q_EMIT invited();
+}
+
+void InviteViewModel::look()
+{
+    if (m_invitation.isNil()) return;
+    const auto ways = waysOf(session().reader());
+    if (!ways) return tell(ways.error());
+    const auto got = store::handedOver(session().reader(), session().store().stream(), m_invitation);
+    if (!got) return tell(got.error());
+    m_isKnownOutside = got->here == 0;
+    if (ways->isEmpty())
+        m_reach.clear();
+    else if (got->atHub > 0)
+        m_reach = tr("The hub knows the code: it can be used now.");
+    else if (m_isKnownOutside)
+        m_reach = tr("The code lies in the shared folder: it can be used there now.");
+    else if (m_exchanger && m_exchanger->running())
+        m_reach = tr("The code is on its way to where the other looks for it.");
+    else
+        m_reach =
+            tr("Nobody can use the code yet: it is only on this phone, until an exchange has gone through.");
+    Q_EMIT reached();
 }
 
 QString InviteViewModel::codeSpelt() const

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/exchange/exchanger.h"
 #include "app/paint/picture_handle.h"
 #include "app/view_model.h"
 #include "sync/roster/joining.h"
@@ -27,9 +28,11 @@ class InviteViewModel : public ViewModel {
     Q_PROPERTY(int pictureUnits READ pictureUnits NOTIFY invited FINAL) // modules on a side, ground included
     Q_PROPERTY(QString where READ where NOTIFY invited FINAL) // what the other needs besides the code
     Q_PROPERTY(bool isCopied READ isCopied NOTIFY copied FINAL)
+    Q_PROPERTY(bool isKnownOutside READ isKnownOutside NOTIFY reached FINAL) // others can find the code
+    Q_PROPERTY(QString reach READ reach NOTIFY reached FINAL) // how far the invitation got, in a sentence
 
 public:
-    InviteViewModel(Session& session, const QString& member, QObject* parent = nullptr);
+    InviteViewModel(Session& session, Exchanger& exchanger, const QString& member, QObject* parent = nullptr);
 
     [[nodiscard]] bool isKnown() const { return !m_member.isNil(); }
     [[nodiscard]] bool mayInviteCoordinators() const { return m_mayInviteCoordinators; }
@@ -43,6 +46,8 @@ public:
     [[nodiscard]] int pictureUnits() const { return m_pictureUnits; }
     [[nodiscard]] QString where() const { return m_where; }
     [[nodiscard]] bool isCopied() const { return m_isCopied; }
+    [[nodiscard]] bool isKnownOutside() const { return m_isKnownOutside; }
+    [[nodiscard]] QString reach() const { return m_reach; }
 
     Q_INVOKABLE void invite();
     Q_INVOKABLE void copy();
@@ -54,12 +59,16 @@ Q_SIGNALS:
     void busyChanged();
     void invited();
     void copied();
+    void reached();
 
 private:
     void keep(const sync::Invited& made);
     void show(const std::string& code);
+    void look();
 
+    QPointer<Exchanger> m_exchanger;
     domain::Uuid m_member;
+    domain::Uuid m_invitation; // that was made here
     QString m_name;
     QString m_role = QStringLiteral("grower");
     QString m_until;
@@ -71,6 +80,8 @@ private:
     bool m_mayInviteCoordinators = false;
     bool m_busy = false;
     bool m_isCopied = false;
+    bool m_isKnownOutside = false;
+    QString m_reach;
 };
 
 } // namespace duskrow::app

@@ -25,13 +25,14 @@ QString placeOf(const JoinAsk& ask)
     return ask.way.section(QLatin1Char(':'), 1);
 }
 
-Result<sync::Ticket> ticketOf(const JoinAsk& ask, const sync::InvitationKey& key)
+Result<sync::Ticket> ticketOf(
+    const JoinAsk& ask, const sync::InvitationKey& key, const sync::Journey& journey)
 {
     const std::string place = placeOf(ask).toStdString();
     const sync::TicketWanted wanted{key.key, ask.invitation.programme, ask.invitation.founder};
     if (kindOf(ask) == QLatin1String("folder")) return sync::ticketInFolder(place, wanted);
     if (kindOf(ask) == QLatin1String("file")) return sync::ticketInCarried(place, wanted);
-    return sync::ticketAtHub(QUrl(placeOf(ask)), key.key);
+    return sync::ticketAtHub(QUrl(placeOf(ask)), key.key, journey);
 }
 
 Result<sync::ExchangeReport> exchange(const JoinAsk& ask, store::Store& store, const sync::Journey& journey)
@@ -58,7 +59,7 @@ Result<Joined> joinProgramme(const JoinAsk& ask, const store::Store& solo, const
 {
     const auto key = sync::keyOfCode(ask.invitation.code);
     if (!key) return key.error();
-    const auto ticket = ticketOf(ask, *key);
+    const auto ticket = ticketOf(ask, *key, journey);
     if (!ticket) return ticket.error();
     const QString path =
         QDir(ask.storeFolder)

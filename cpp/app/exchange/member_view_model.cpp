@@ -18,6 +18,8 @@ struct MemberViewModel::State {
     std::map<StreamId, std::int64_t> used;
     std::map<StreamId, Instant> heard;
     std::vector<Row> sites;
+    std::vector<Row> otherSites;
+    std::set<Uuid> assignments;
 };
 
 namespace {
@@ -54,9 +56,40 @@ Result<std::vector<Row>> siteRows(store::Reader& reader, const People& people, c
     for (const Uuid& id : people.roster().sitesOf(member)) {
         const auto site = store::site(reader, id);
         if (!site) return site.error();
-        if (*site) rows.push_back({.title = QString::fromStdString((*site)->name)});
+        if (*site)
+            rows.push_back({.key = QString::fromStdString(formatUuid(id)),
+                .title = QString::fromStdString((*site)->name)});
     }
     return rows;
+}
+
+// Those of the season that somebody else keeps.
+Result<std::vector<Row>> otherSiteRows(
+    store::Reader& reader, const People& people, const Uuid& member, const Uuid& season)
+{
+    std::vector<Row> rows;
+    const auto sites = store::sitesOf(reader, season);
+    if (!sites) return sites.error();
+    const std::set<Uuid> his = people.roster().sitesOf(member);
+    for (const Site& site : *sites) {
+        if (site.keeper == member) continue;
+        Row row{
+            .key = QString::fromStdString(formatUuid(site.id)), .title = QString::fromStdString(site.name)};
+        const QString keeper = people.nameOf(site.keeper);
+        if (!keeper.isEmpty()) row.detail = MemberViewModel::tr("kept by %1").arg(keeper);
+        if (his.contains(site.id)) row.flags << MemberViewModel::tr("works there too");
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+Result<std::set<Uuid>> assignmentsIn(store::Reader& reader)
+{
+    const auto made = reader.select<Assignment>({.withWithdrawn = true});
+    if (!made) return made.error();
+    std::set<Uuid> ids;
+    for (const Assignment& one : *made) ids.insert(one.id);
+    return ids;
 }
 
 } // namespace
@@ -76,6 +109,7 @@ QString MemberViewModel::today() const
 void MemberViewModel::refresh()
 {
     const auto read = [programme = session().store().programme(), own = session().store().stream(),
+                          season = session().season() ? session().season()->id : Uuid{},
                           member = m_member](store::Reader& reader) -> Result<State> {
         auto people = People::read(reader, programme, own);
         if (!people) return people.error();
@@ -85,7 +119,12 @@ void MemberViewModel::refresh()
         if (!states) return states.error();
         auto sites = siteRows(reader, *people, member);
         if (!sites) return sites.error();
-        State state{std::move(*people), {}, std::move(*heard), std::move(*sites)};
+        auto others = otherSiteRows(reader, *people, member, season);
+        if (!others) return others.error();
+        auto assignments = assignmentsIn(reader);
+        if (!assignments) return assignments.error();
+        State state{std::move(*people), {}, std::move(*heard), std::move(*sites), std::move(*others),
+            std::move(*assignments)};
         for (const auto& [stream, known] : *states) state.used[stream] = known.used;
         return state;
     };
@@ -117,7 +156,17 @@ void MemberViewModel::show(const State& state)
             devices.push_back(
                 deviceRow(state.people, device, m_used[stream], state.heard, session().clock().now()));
     m_devices.show(std::move(devices));
-    m_sites.show(state.sites);
+    const std::vector<Row> others =
+        m_mayChange && member->role != Role::Coordinator ? state.otherSites : std::vector<Row>{};
+    // What can be switched below need not stand there twice.
+    std::vector<Row> sites = state.sites;
+    std::erase_if(sites, [&](const Row& site) {
+        return std::any_of(
+            others.begin(), others.end(), [&](const Row& other) { return other.key == site.key; });
+    });
+    m_sites.show(std::move(sites));
+    m_assignments = state.assignments;
+    m_otherSites.show(others);
     Q_EMIT shown();
 }
 
@@ -152,6 +201,21 @@ void MemberViewModel::leave(const QString& lastDay)
     const auto day = parseDay(lastDay.toStdString());
     if (!day) return tell(day.error());
     keep({sync::leaving(m_member, *day)});
+}
+
+void MemberViewModel::setWorksAt(const QString& site, bool works)
+{
+    const Uuid& programme = session().store().programme();
+    const Uuid where = parseUuid(site.toStdString()).value_or(Uuid{});
+    if (where.isNil()) return;
+    Assignment known;
+    known.id = assignmentId(programme, m_member, where);
+    if (!works)
+        keep({withdrawal(known, {}, "not any more")});
+    else if (m_assignments.contains(known.id))
+        keep({withdrawal(known, {}, {})});
+    else
+        keep({sync::assignment(programme, m_member, where)});
 }
 
 void MemberViewModel::setRole(const QString& role)

@@ -20,6 +20,9 @@ class MemberViewModel : public ViewModel {
     Q_PROPERTY(bool mayMakeRoots READ mayMakeRoots NOTIFY shown FINAL)
     Q_PROPERTY(duskrow::app::RowList* devices READ devices CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::RowList* sites READ sites CONSTANT FINAL)
+    // Fields of others at which this member may work too; flagged where he does. Empty for coordinators, who
+    // may work at all.
+    Q_PROPERTY(duskrow::app::RowList* otherSites READ otherSites CONSTANT FINAL)
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
 
 public:
@@ -34,6 +37,7 @@ public:
     [[nodiscard]] bool mayMakeRoots() const { return m_mayMakeRoots; }
     [[nodiscard]] RowList* devices() { return &m_devices; }
     [[nodiscard]] RowList* sites() { return &m_sites; }
+    [[nodiscard]] RowList* otherSites() { return &m_otherSites; }
     [[nodiscard]] bool busy() const { return m_busy; }
 
     // Nothing that this device writes counts any more, but for what is here now.
@@ -41,6 +45,7 @@ public:
     Q_INVOKABLE void makeRoot(const QString& stream);
     Q_INVOKABLE void leave(const QString& lastDay);
     Q_INVOKABLE void setRole(const QString& role);
+    Q_INVOKABLE void setWorksAt(const QString& site, bool works);
 
 Q_SIGNALS:
     void shown();
@@ -63,6 +68,8 @@ private:
     std::map<domain::StreamId, std::int64_t> m_used; // up to which number all of a stream is here
     RowList m_devices;
     RowList m_sites;
+    RowList m_otherSites;
+    std::set<domain::Uuid> m_assignments; // that were ever made, withdrawn or not
 };
 
 } // namespace duskrow::app

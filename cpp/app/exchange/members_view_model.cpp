@@ -98,9 +98,13 @@ void MembersViewModel::refresh()
             if (invitation.isClaimed) continue;
             Row row{
                 .key = QString::fromStdString(formatUuid(id)), .title = people->nameOf(invitation.member)};
-            if (invitation.until)
-                row.detail = isPast ? tr("the code was good until %1").arg(text::day(*invitation.until))
-                                    : tr("the code is good until %1").arg(text::day(*invitation.until));
+            if (invitation.until) {
+                const QString until = yearOf(*invitation.until) == yearOf(now.day)
+                    ? text::day(*invitation.until)
+                    : text::dayAndYear(*invitation.until);
+                row.detail = isPast ? tr("the code was good until %1").arg(until)
+                                    : tr("the code is good until %1").arg(until);
+            }
             state.invited.push_back(std::move(row));
         }
         const auto& devices = people->roster().devices();

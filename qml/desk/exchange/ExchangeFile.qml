@@ -12,7 +12,7 @@ ColumnLayout {
     required property ExchangeViewModel model
     property string doing: "" // write or open
     property string folder: root.model.folder
-    property string member: ""
+    property string member: "all" // or who the file is for
     property string file: ""
 
     signal opened(string route, string subject)
@@ -63,7 +63,7 @@ ColumnLayout {
         ChoiceChips {
             objectName: "forWhom"
             label: qsTr("For whom?")
-            keys: [""].concat(root.model.memberKeys)
+            keys: ["all"].concat(root.model.memberKeys)
             labels: [qsTr("everybody: all of it")].concat(root.model.memberNames)
             chosen: root.member
             Layout.fillWidth: true
@@ -71,7 +71,7 @@ ColumnLayout {
         }
 
         Words {
-            visible: root.member.length > 0
+            visible: root.member !== "all"
             text: qsTr("Only what is not known to have reached this person.")
             kind: "soft"
             Layout.fillWidth: true
@@ -90,7 +90,7 @@ ColumnLayout {
             text: qsTr("Write the file")
             Layout.fillWidth: true
             onClicked: {
-                root.model.writeFile(root.folder, root.member);
+                root.model.writeFile(root.folder, root.member === "all" ? "" : root.member);
                 root.doing = "";
             }
         }

@@ -62,7 +62,7 @@ ColumnLayout {
 
             Words {
                 objectName: "wayDetail"
-                text: way.besides.length > 0 ? qsTr("%1: %2", "when, what came of it").arg(way.besides).arg(way.detail) : way.detail
+                text: way.besides.length > 0 && way.detail.length > 0 ? qsTr("%1: %2", "when, what came of it").arg(way.besides).arg(way.detail) : way.besides + way.detail
                 kind: "small"
                 Layout.fillWidth: true
             }

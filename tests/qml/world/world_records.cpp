@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "domain/log/fold.h"
 #include "domain/records/programme.h"
+#include "domain/records/roster.h"
 #include "domain/records/visit.h"
 #include "world.h"
 #include "world_values.h"
@@ -74,7 +75,8 @@ QStringList World::recordsOf(const QString& kind) const
         || gather<Trap>(reader, kind, ids) || gather<Service>(reader, kind, ids)
         || gather<Loan>(reader, kind, ids) || gather<Visit>(reader, kind, ids)
         || gather<Sample>(reader, kind, ids) || gather<Walk>(reader, kind, ids)
-        || gather<Frame>(reader, kind, ids) || gather<Decision>(reader, kind, ids);
+        || gather<Frame>(reader, kind, ids) || gather<Decision>(reader, kind, ids)
+        || gather<Assignment>(reader, kind, ids);
     if (!isKnown) qFatal("no such kind: %s", qPrintable(kind));
     return ids;
 }
