@@ -89,8 +89,8 @@ void stepBackup(World& world)
     phone.close();
     const fs::path folder = phone.folder / ("backup" + std::to_string(world.steps));
     fs::copy(phone.folder / "live", folder, fs::copy_options::recursive);
-    phone.open(world);
     phone.backups.push_back({folder, phone.expected});
+    phone.open(world); // which may begin a new stream
 }
 
 namespace {

@@ -61,7 +61,12 @@ void Phone::open(World& world)
             "phone " + std::to_string(number) + " began a new stream though nothing happened to the old one");
     if (isOther) {
         hub = {};
-        heldBy(*reader, world.book, streams, true); // the new stream has said from which it goes on
+        // The new stream has said from which it goes on.
+        for (const int line : heldBy(*reader, world.book, streams, true).used)
+            if (world.book.at(line).ref.stream == store->stream()) {
+                expected.used.insert(line);
+                expected.whole.insert(line);
+            }
     }
     mayRenew = false;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// sim [--seeds A-B] [--steps N] [--trace]: many phones, a hub and a folder in one process, each run driven by
-// its seed alone. Prints the seeds that broke something, and how many faults of which kind there were.
+// sim [--seeds A-B] [--steps N] [--minutes M] [--trace]: many phones, a hub and a folder in one process, each
+// run driven by its seed alone. Prints the seeds that broke something, and how many faults of which kind
+// there were.
 #include <chrono>
 #include <cstring>
 #include <iostream>
@@ -16,6 +17,7 @@ struct Wanted {
     std::uint64_t from = 1;
     std::uint64_t to = 10;
     int steps = 400;
+    int minutes = 0; // begins no run after these; 0: all seeds
     bool trace = false;
 };
 
@@ -31,6 +33,8 @@ Wanted wantedIn(int count, char** words)
             wanted.to = dash == std::string::npos ? wanted.from : std::stoull(range.substr(dash + 1));
         } else if (word == "--steps" && i + 1 < count)
             wanted.steps = std::stoi(words[++i]);
+        else if (word == "--minutes" && i + 1 < count)
+            wanted.minutes = std::stoi(words[++i]);
         else if (word == "--trace")
             wanted.trace = true;
     }
@@ -73,13 +77,17 @@ int main(int count, char** words)
     const auto began = std::chrono::steady_clock::now();
     Counts counts;
     long bad = 0;
-    for (std::uint64_t seed = wanted.from; seed <= wanted.to; ++seed)
-        bad += run(seed, wanted, folder, counts) ? 0 : 1;
+    std::uint64_t seed = wanted.from;
+    const auto isTimeLeft = [&] {
+        return wanted.minutes == 0
+            || std::chrono::steady_clock::now() - began < std::chrono::minutes(wanted.minutes);
+    };
+    for (; seed <= wanted.to && isTimeLeft(); ++seed) bad += run(seed, wanted, folder, counts) ? 0 : 1;
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
     for (const auto& [name, number] : counts.counts) std::cout << name << ": " << number << '\n';
     for (const auto& [name, number] : counts.faults)
         std::cout << "faults injected: " << name << ' ' << number << '\n';
-    std::cout << wanted.to - wanted.from + 1 << " seeds of " << wanted.steps << " steps, " << bad
-              << " broke, " << took.count() << " s\n";
+    std::cout << seed - wanted.from << " seeds of " << wanted.steps << " steps, " << bad << " broke, "
+              << took.count() << " s\n";
     return bad == 0 ? 0 : 1;
 }

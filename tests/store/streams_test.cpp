@@ -168,38 +168,6 @@ private Q_SLOTS:
         QVERIFY(isSound(scene));
     }
 
-    // The own stream counts here before anybody has let it in: when it is another, so are the tables.
-    void whoBeginsANewStreamFoldsAgain()
-    {
-        const StoreScene scene;
-        OpenHow how = scene.how();
-        how.founders = {RosterScene::stream("founder")};
-        how.programme = RosterScene::programme();
-        {
-            const auto store = Store::open(scene.path(), how);
-            QVERIFY(store.has_value());
-            Change letIn; // somebody else, so that nobody is alone any more
-            letIn.programme = RosterScene::programme();
-            letIn.ref = {RosterScene::stream("founder"), 1};
-            letIn.kind = "device";
-            letIn.record = deviceId(letIn.programme, RosterScene::stream("gus"));
-            letIn.fields["stream"].value = formatHex(RosterScene::stream("gus"));
-            letIn.fields["member"].value = formatUuid(idOf(60));
-            QVERIFY((*store)->takeNow(segmentOf(letIn.ref.stream, 1, bytesOf({letIn}))).has_value());
-            keepOne(**store, 1);
-            sealOwn(**store);
-            QVERIFY(visit(**(*store)->reader(), idOf(1))->has_value());
-        }
-        how.keyFolder = scene.path("other keys");
-        const auto store = Store::open(scene.path(), how);
-        QVERIFY(store.has_value());
-        QVERIFY((*store)->hasNewStream());
-        const auto reader = (*store)->reader();
-        QVERIFY(!visit(**reader, idOf(1))->has_value());
-        QCOMPARE(asideChanges(**reader)->size(), std::size_t{1});
-        QVERIFY(isSound(scene));
-    }
-
     // Without its key nobody could sign what stands in no segment: the new stream writes it again.
     void whatNobodyCanSignIsWrittenAgain()
     {
@@ -315,33 +283,6 @@ private Q_SLOTS:
         const auto rest = unsealedTail(**reader, store->stream(), 100);
         QCOMPARE(rest->first, std::int64_t{3});
         QCOMPARE(rest->lines.size(), std::size_t{1});
-    }
-
-    // Put back with the key of then, and only the last of what it had handed over came back: the tail follows
-    // on that, or nothing could be handed over any more; and the next opening begins a new stream.
-    void aTailAfterNumbersThatWait()
-    {
-        const StoreScene scene;
-        StreamId first;
-        {
-            const auto store = scene.open();
-            first = store->stream();
-            keepOne(*store, 1);
-            Change later = *readChange(unsealedTail(**store->reader(), first, 1)->lines.front());
-            sealOwn(*store);
-            later.ref.seq = 5;
-            later.record = idOf(5);
-            const IncomingSegment back = segmentOf(first, 5, bytesOf({later}), SegmentId{7});
-            QVERIFY(store->takeNow(back)->as == TakenAs::Waits);
-            keepOne(*store, 6);
-            const auto reader = store->reader();
-            const auto tail = unsealedTail(**reader, first, 100);
-            QCOMPARE(tail->first, std::int64_t{6});
-            QVERIFY(tail->previous == back.row.id);
-        }
-        const auto store = scene.open();
-        QVERIFY(store->hasNewStream());
-        QVERIFY(isSound(scene));
     }
 
     void theKeyFileNotesWhatMayHaveLeft()
