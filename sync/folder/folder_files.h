@@ -16,8 +16,8 @@ std::filesystem::path programmeFolder(const std::filesystem::path& shared, const
 // anything else.
 std::optional<std::string> readPlainFile(const std::filesystem::path& path, std::size_t most);
 
-// Writes a file whose name tells its content: under a name of its own, to the disk, into its place, read back.
-// One of the same size that is there already stays; a part of it is replaced.
+// Writes a file whose name tells its content: under a name of its own, to the disk, into its place, read
+// back. One of the same size that is there already stays; a part of it is replaced.
 //
 // Errors  DiskFull, FileUnwritable {path}
 domain::Result<domain::Done> handOver(

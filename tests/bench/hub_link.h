@@ -86,7 +86,8 @@ private:
 
     std::string more()
     {
-        if (m_socket.bytesAvailable() == 0 && !m_socket.waitForReadyRead(60'000)) qFatal("no answer: %s", qPrintable(m_socket.errorString()));
+        if (m_socket.bytesAvailable() == 0 && !m_socket.waitForReadyRead(60'000))
+            qFatal("no answer: %s", qPrintable(m_socket.errorString()));
         return m_socket.readAll().toStdString();
     }
 

@@ -165,8 +165,8 @@ private Q_SLOTS:
         QVERIFY(row.isWhole);
         const auto united = unpack(row.payload, 100'000);
         QVERIFY(united.has_value());
-        QCOMPARE(*united,
-            *unpack(segmentOf(changes[0].ref.stream, 1, bytesOf(changes)).row.payload, 100'000));
+        QCOMPARE(
+            *united, *unpack(segmentOf(changes[0].ref.stream, 1, bytesOf(changes)).row.payload, 100'000));
         QVERIFY(isSound(scene));
     }
 

@@ -264,33 +264,6 @@ private Q_SLOTS:
         QCOMPARE(scene.ask(Method::Get, scene.path() + "/segments?after=99", {}, founder.token).status, 204);
     }
 
-    // A device need not fetch what it has just handed over, even when others came between.
-    void whatADeviceHasIsLeftOut()
-    {
-        const HubScene scene;
-        Phone founder = scene.founded();
-        std::vector<SegmentHead> sent;
-        for (std::uint32_t number = 0; number < 4; ++number) {
-            founder.visit(number, uuidOf(3, 1));
-            sent.push_back(founder.seal());
-            QCOMPARE(scene.push(sent.back(), founder.token).status, 201);
-        }
-        const auto asked = [&](const std::string& query) {
-            return scene.ask(Method::Get, scene.path() + "/segments?after=1" + query, {}, founder.token);
-        };
-        const Response page = asked("&had=2-4");
-        const std::vector<std::string> left = segmentsIn(page.body);
-        QCOMPARE(left.size(), std::size_t{2});
-        QCOMPARE(left[0], duskrow::sync::segmentBytes(sent[1]));
-        QCOMPARE(left[1], duskrow::sync::segmentBytes(sent[3]));
-        QCOMPARE(headerIn(page, "Duskrow-Next"), std::string("5"));
-        const Response nothing = asked("&had=2-3-4-5");
-        QCOMPARE(nothing.status, 200);
-        QVERIFY(nothing.body.empty());
-        QCOMPARE(headerIn(nothing, "Duskrow-Next"), std::string("5"));
-        for (const char* bad : {"&had=x", "&had=2,3", "&had=2--3"}) QCOMPARE(asked(bad).status, 400);
-    }
-
     void growersReadTheirOwnSitesOnly()
     {
         const HubScene scene;

@@ -61,8 +61,8 @@ private Q_SLOTS:
             flipped = closed(flipped);
             const std::string found = fate(flipped);
             ++fates[found.substr(0, found.find(' '))];
-            // Form and the wrapping of the payload are not signed, and a few bits of it say the same in another
-            // way; what is inside is signed.
+            // Form and the wrapping of the payload are not signed, and a few bits of it say the same in
+            // another way; what is inside is signed.
             if (found == "ok") {
                 QVERIFY(bit / 8 >= form && bit / 8 < parts.size() - 64);
                 QVERIFY(linesOf(flipped) == lines);

@@ -88,10 +88,7 @@ private Q_SLOTS:
         QCOMPARE(header.at("prev").get<std::string>(), std::string());
     }
 
-    void sealingAgainGivesTheSameId()
-    {
-        QCOMPARE(scene.sealed(1, 400).id, scene.sealed(1, 400).id);
-    }
+    void sealingAgainGivesTheSameId() { QCOMPARE(scene.sealed(1, 400).id, scene.sealed(1, 400).id); }
 
     // Others may pack as they like, and need not turn the lines.
     void linesThatWereNotTurned()
