@@ -159,18 +159,12 @@ private Q_SLOTS:
         QVERIFY(text.find(founder.token) == std::string::npos);
     }
 
-private:
-    static std::string photographPath(const HubScene& scene, const std::string& content)
-    {
-        return scene.path() + "/photographs/" + formatHex(duskrow::domain::hashOf(content));
-    }
-
     // A device need not fetch what it has just handed over, even when others came between.
     void whatADeviceHasIsLeftOut()
     {
         const HubScene scene;
         Phone founder = scene.founded();
-        std::vector<SegmentHead> sent;
+        std::vector<duskrow::sync::SegmentHead> sent;
         for (std::uint32_t number = 0; number < 4; ++number) {
             founder.visit(number, uuidOf(3, 1));
             sent.push_back(founder.seal());
@@ -190,6 +184,12 @@ private:
         QVERIFY(nothing.body.empty());
         QCOMPARE(headerIn(nothing, "Duskrow-Next"), std::string("5"));
         for (const char* bad : {"&had=x", "&had=2,3", "&had=2--3"}) QCOMPARE(asked(bad).status, 400);
+    }
+
+private:
+    static std::string photographPath(const HubScene& scene, const std::string& content)
+    {
+        return scene.path() + "/photographs/" + formatHex(duskrow::domain::hashOf(content));
     }
 };
 
