@@ -6,8 +6,8 @@
 
 #include "store/photos.h"
 #include "sync/client/hub_client.h"
-#include "sync/exchange/segments_of_store.h"
 #include "sync/exchange_scene.h"
+#include "sync/folder/folder_route.h"
 #include "sync/hub_here.h"
 #include "sync/segment/segment.h"
 
@@ -97,9 +97,10 @@ private Q_SLOTS:
         HubHere hub;
         QVERIFY(sync::foundAtHub(ada.store(), hub.url(), hub.founding, "Invented district"));
         hub.copy();
-        // One segment from before, one from now.
-        QVERIFY(sync::sealTail(ada.store(), *ada.reader()));
-        scene.setUp(ada, 20, 30);
+        // Her own segment, on which no other follows, and then one of somebody else.
+        const auto tom = scene.invite(2, Role::Grower, "tom");
+        for (Person* one : {&ada, tom.get(), &ada})
+            QVERIFY(sync::exchangeByFolder(one->store(), scene.shared(), one->now));
         QVERIFY(!sync::exchangeByHub(ada.store(), hub.url(), ada.now, {}, breaksOffAfter(hub, 1)));
         QCOMPARE(idsAt(hub, scene.programme).size(), std::size_t{1});
         hub.putBack();
