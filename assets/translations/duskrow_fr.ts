@@ -234,6 +234,33 @@
     </message>
 </context>
 <context>
+    <name>Carried</name>
+    <message>
+        <source>new entries: all of it is here already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CatchPartCard</name>
     <message>
         <source>Part %1</source>
@@ -725,6 +752,121 @@
     </message>
     <message>
         <source>Looking again on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeviceCard</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>name of a device, remark</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make it a main device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is lost: end it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End “%1”?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything of it that is here now stays. Whatever it sends from now on is kept aside, until you let it in piece by piece.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DifferenceCard</name>
+    <message>
+        <source>%1 · %2</source>
+        <comment>value, who and when</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another value, in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another value</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Differences</name>
+    <message>
+        <source>Differences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both values stay in the history, whichever you choose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A coordinator settles these. Until then the highest value is drawn, and marked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where two people say different things of the same, both stand here until you choose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposals to records that stand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed since you said that it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands as it is now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept aside: stored and passed on, but not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files that were refused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a value above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settle it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settle %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1230,6 +1372,102 @@
         <source>In row %2 of %1, “%3” does not say whether the field is infested. Write yes or no.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The database at %1 does not answer. See that it runs and that its address is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no invitation. It has ten letters and digits, such as 7K3QM-2XV9A.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little memory. Close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody can be served at %1. Another program may use it, or it is no address of this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came in was written by a newer version of Duskrow (%1). It was kept and is passed on; update Duskrow to use it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” belongs to another programme. It was kept aside; open that programme to take it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder “%1” is not there. Plug the stick in or wait until the folder is connected, then exchange again. Everything is kept on this device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are more files in “%1” than an exchange looks through. Move foreign files out of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a file that Duskrow wrote. Choose another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” stops before its end. All that was whole was taken in; ask for the file again for the rest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hub at %1 does not answer. Everything is kept on this device and goes on its way with the next exchange.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What answers at %1 is not a hub: perhaps a log-in page of the network here. Open a browser once, or try another network.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What answers at %1 cannot prove that it is this hub, so nothing was sent. Try another network, or ask whoever runs the hub about its certificate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hub at %1 says: %2. Everything is kept on this device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hub at %1 kept entries aside (%2). They are safe there and here; the coordinator can let them in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This device is not enrolled at %1, or was ended there. Ask the coordinator for an invitation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody knows this code here. Look at the ten characters again, or ask the coordinator for a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This invitation was good until %1. Ask the coordinator for a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A device has come in with this code already. Ask the coordinator for a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than one programme or founder answers to this code. Ask the coordinator for the whole invitation, as a link or picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This device is in that programme already, with the key %1. Open its store; if that is gone for good, move the key away and join again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has said who holds the store %1. Open it in Duskrow once and choose your name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only a coordinator of the programme may do this. Ask yours to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only the device that founded the programme, or one made its equal, may do this. Do it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>EstimateCard</name>
@@ -1239,6 +1477,320 @@
     </message>
     <message>
         <source>Count each moth instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Exchange</name>
+    <message>
+        <source>You have joined</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exchange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The records of the programme are not here yet. Exchange by the way the invitation came, or open a file from the coordinator. If nothing comes, the coordinator has to let this device in first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on this phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeFile</name>
+    <message>
+        <source>One file to hand on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For whom?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everybody: all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only what is not known to have reached this person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder for the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation type="unfinished">Écrire le fichier</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file from somebody else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name ends in .dusk. You see what it would bring before anything is taken in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carried files (*.dusk)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look into it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeText</name>
+    <message>
+        <source>The device that wrote it is not one of the programme.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was written after this device was ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was written after its author&apos;s last day in the programme.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is about a field that is neither its author&apos;s nor lent to him.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It names another field than its record belongs to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only a coordinator may say this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only a main device of the programme may say this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It settles a difference between others; a coordinator does that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record stands; this waits until a coordinator takes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One new entry came in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entries came in.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One photograph came in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs came in.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What was new here is handed over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One photograph is handed over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are handed over.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing new on either side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped: what was done until then is done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One bundle waits for an earlier one of the same device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bundles wait for an earlier one of the same device.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One file is not finished copying; it is taken in next time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are not finished copying; they are taken in next time.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One file was refused and is kept aside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were refused and are kept aside.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A device was copied or restored: different entries stand under one number. All are kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hub at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today, %1</source>
+        <comment>time of day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>a day of this year</comment>
+        <translation type="unfinished">d MMMM</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time of day</comment>
+        <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
+    </message>
+    <message>
+        <source>on this phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not count by the rules of the programme.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeWays</name>
+    <message>
+        <source>Ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>when, what came of it</comment>
+        <translation type="unfinished">%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>No longer this way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever can open this folder can read all of it: counts, fields and names. A stick or a folder of the programme’s own is best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder that the others can open too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exchange by this folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Address of the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Such as hub.example, from whoever keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Founding code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only to bring the programme to the hub for the first time. Otherwise leave it empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exchange by this hub</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1847,6 +2399,70 @@
         <source>whether the season is dry</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>the member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the address of the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the number of the device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the public key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the name of the device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether it may name coordinators</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last change of it that counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the invitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the proof of the invitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the key it goes on from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the record stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the change</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FieldNumber</name>
@@ -1939,6 +2555,17 @@
     </message>
     <message>
         <source>Not needed; it helps to foresee the crop stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FieldPath</name>
+    <message>
+        <source>Choose a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2642,6 +3269,160 @@
     </message>
 </context>
 <context>
+    <name>Invite</name>
+    <message>
+        <source>Invitation for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another device of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invite somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code is good once. It stands only here: hand it on before you leave this page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes part as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grower</source>
+        <translation type="unfinished">producteur</translation>
+    </message>
+    <message>
+        <source>agronomist</source>
+        <translation type="unfinished">agronome</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation type="unfinished">coordonnateur</translation>
+    </message>
+    <message>
+        <source>The code is good until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once only. A code that was lost is replaced by a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E-mail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have handed it on</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Join</name>
+    <message>
+        <source>Join by a code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coordinator gave you ten characters, or a text or picture that holds them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code, or the text you were sent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Such as 7K2QD-M4XWA. Capital letters and hyphens do not matter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where is the programme?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at a hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Address of the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is in the text and in the picture; else ask the coordinator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder that you share with the others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file from the coordinator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name ends in .dusk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carried files (*.dusk)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this device is called</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coordinator sees it beside your name, to tell your devices apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring along what I kept alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, under your name. The present file stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>KeptPage</name>
     <message>
         <source>The trap is kept on this device.</source>
@@ -2735,6 +3516,26 @@
     </message>
     <message>
         <source>decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>invitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assignment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ruling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>admission</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2933,6 +3734,18 @@
     </message>
     <message>
         <source>Then it is yours again. It may come back earlier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To one of the programme?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they count there until then is theirs to report.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3402,16 +4215,106 @@
         <translation>Duskrow</translation>
     </message>
     <message>
-        <source>Choose a trap</source>
-        <translation>Choisissez un piège</translation>
-    </message>
-    <message>
-        <source>Its season, its visits and its life open here.</source>
-        <translation>Sa saison, ses visites et son suivi s’ouvrent ici.</translation>
-    </message>
-    <message>
         <source>Read</source>
         <translation>Lu</translation>
+    </message>
+</context>
+<context>
+    <name>MarkText</name>
+    <message>
+        <source>People say different things of it: the highest is drawn until it is settled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change is proposed to it, and waits for a coordinator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change of it was kept aside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MemberPage</name>
+    <message>
+        <source>%1, until %2</source>
+        <comment>role, last day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No device of this member has come in yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invite another device of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Works at these fields too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes part as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grower</source>
+        <translation type="unfinished">producteur</translation>
+    </message>
+    <message>
+        <source>agronomist</source>
+        <translation type="unfinished">agronome</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation type="unfinished">coordonnateur</translation>
+    </message>
+    <message>
+        <source>Leaves the programme after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is entered for later days is kept aside. Everything before it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Members</name>
+    <message>
+        <source>Members and devices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only this device can name coordinators</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it is lost, nobody can any more. Invite a second coordinator, or another device of yours, and make it a main device too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invited, not here yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the invitation back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invite somebody</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3476,6 +4379,17 @@
     </message>
 </context>
 <context>
+    <name>NothingOpen</name>
+    <message>
+        <source>Choose a trap</source>
+        <translation type="unfinished">Choisissez un piège</translation>
+    </message>
+    <message>
+        <source>Its season, its visits and its life open here.</source>
+        <translation type="unfinished">Sa saison, ses visites et son suivi s’ouvrent ici.</translation>
+    </message>
+</context>
+<context>
     <name>NoticeBar</name>
     <message>
         <source>Caution</source>
@@ -3533,6 +4447,26 @@
     </message>
     <message>
         <source>Some frames lie too close together for their numbers: see the table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PeopleText</name>
+    <message>
+        <source>this device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a device not known here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a device of %1</source>
+        <extracomment>a person and the name of the device: Ida&apos;s phone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1’s %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3695,6 +4629,17 @@
     </message>
 </context>
 <context>
+    <name>ProgressPanel</name>
+    <message>
+        <source>%1: %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ProtocolSheet</name>
     <message>
         <source>Part of the protocol</source>
@@ -3715,6 +4660,28 @@
     <message>
         <source>Each figure with where it comes from. Where nobody has published one, it says so.</source>
         <translation>Chaque chiffre avec sa provenance. Là où personne n’en a publié, c’est dit.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordText</name>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a kind of record and its day</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something from a newer version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>field and value</extracomment>
+        <translation type="unfinished">%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>who, when</comment>
+        <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
     </message>
 </context>
 <context>
@@ -4148,6 +5115,17 @@
     </message>
     <message>
         <source>Moths counted as “not sure” become a numbered sample when the visit is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Says</name>
+    <message>
+        <source>it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is open</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4829,6 +5807,26 @@
         <source>Begin the season</source>
         <translation>Commencer la saison</translation>
     </message>
+    <message>
+        <source>How do you begin?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on my own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for a group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>join by a code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are its coordinator, and invite the others afterwards. This device is its first main device.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>StepTrail</name>
@@ -4895,6 +5893,10 @@
     <message>
         <source>Places</source>
         <translation>Sections</translation>
+    </message>
+    <message>
+        <source>%1, %2 to decide</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5243,6 +6245,30 @@
         <source>Scout the field</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Only on this phone: one entry of yours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only on this phone: %1 entries of yours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have entered nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All you entered is handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All you entered is at the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All you entered is handed over or at the hub</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Tool</name>
@@ -5476,6 +6502,142 @@
     </message>
     <message>
         <source>How often walks by this rule err where larvae are as patchy as assumed (k = %1):</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept aside: a change of %1 %2 (%3), %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed since it was said to stand: %1 %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The device %1 has ended. Its %2 changes that arrived here count; what it writes later is kept aside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invitation for %1, good until %2. It is shown only now:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exchange once before it is used, so that it lies where it will be looked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records that came along: %1. Photographs: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records that were here already, and stay as they are: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photographs that are missing beside the old store: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sites that another member kept, and that are yours now: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The programme has no district %1. Ask the coordinator to let it in, or to add it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The programme has no season %1 yet. Your records of it lie ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The programme does not use %1 in each of those seasons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are in %1. The store is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a file with exchange --write and carry it back, so that the others know you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ended after change %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>founding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in by its invitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stream</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invitation for %1 is open until %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has begun, in %2. This device founded it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is at the hub %2 now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is settled. The others see it after an exchange.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bundles handed over: %1. Bundles that came in: %2, with %3 changes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photographs handed over: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photographs that came in: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Devices that were let in: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bundles that wait for an earlier one: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files that are not finished copying: %1. Exchange again later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files that were refused and kept aside beside the store: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One device wrote two different histories, as a copied store does. Both are kept and used.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6788,6 +7950,49 @@
     </message>
 </context>
 <context>
+    <name>YearExchange</name>
+    <message>
+        <source>With others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exchange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By a folder, one file or a hub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two values for the same, proposals, and what was kept aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing waits for you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Members and devices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who takes part, and inviting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join a programme by a code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you kept alone can come along</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>YesPage</name>
     <message>
         <source>Who said yes</source>
@@ -6815,6 +8020,14 @@
     </message>
 </context>
 <context>
+    <name>duskrow::app::App</name>
+    <message>
+        <source>You take part in “%1” now, as %2: %3.</source>
+        <comment>programme, name, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>duskrow::app::CalendarViewModel</name>
     <message>
         <source>One entry, in %1.</source>
@@ -6823,6 +8036,36 @@
     <message>
         <source>%1 entries, in %2.</source>
         <translation>%1 entrées, dans %2.</translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::CarriedViewModel</name>
+    <message>
+        <source>Looking into the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is of another programme than the one on this device. It is not taken in. To join that programme, choose the file under “Join by a code”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file stops before its end. What is whole can be taken in; ask for it again for the rest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One part of it would be refused and kept aside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts of it would be refused and kept aside.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taking the file in</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6851,6 +8094,67 @@
     </message>
     <message>
         <source>You noted a very dry season on the walk. Your threshold is that of a usual one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::ExchangeViewModel</name>
+    <message>
+        <source>No exchange yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting for one entry from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Waiting for %n entries from %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Two sets of entries from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was copied or restored. Everything is kept; it goes on under a new number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a way: a folder that others can open too, a hub, or one file to hand on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is only on this phone goes on its way with the next exchange.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything entered here has left this phone at least once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One thing was kept aside, with its reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things were kept aside, each with its reason</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Writing a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped: the file is not whole, leave it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1. Whoever has it can read all of it.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7037,6 +8341,151 @@
         <source>Its larvae go out of the estimate. It stays in the history.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>It was withdrawn by somebody who had not seen a later entry, so it stands again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not counted. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::InviteViewModel</name>
+    <message>
+        <source>first device</source>
+        <comment>what the founding device is called</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no hub: give the shared folder or a carried file along with the code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hub is in the picture and in the text. Over the telephone, say its address too: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invitation as a QR picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same as the code and the text below it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hub knows the code: it can be used now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code lies in the shared folder: it can be used there now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code is on its way to where the other looks for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody can use the code yet: it is only on this phone, until an exchange has gone through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join “%1” in Duskrow with the code %2, good once until %3. In the app choose “Join by a code” and paste this: %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invitation</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::JoinViewModel</name>
+    <message>
+        <source>1 field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fields</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n traps</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n visits</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n walks</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One record came along.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records came along.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One photograph was not there any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs were not there any more.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The season %1 is not begun here; its records lie ready for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not trapped in this programme; its records came along all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joining</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>duskrow::app::LarvaeViewModel</name>
@@ -7121,6 +8570,104 @@
     </message>
     <message>
         <source>%1 from where it stood</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::MemberViewModel</name>
+    <message>
+        <source>Device without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 entry is here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are here</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the last of %1</source>
+        <comment>day and time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Main device of the programme</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered by its code, not confirmed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ended after entry %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>works there too</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::MembersViewModel</name>
+    <message>
+        <source>this device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no device yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n devices</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last entry %1</source>
+        <comment>day and time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fields</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <comment>last day in the programme</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the code was good until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the code is good until %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
