@@ -13,11 +13,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Tool", words);
-}
-
 Result<int> check(const std::string& path)
 {
     const auto report = store::checkStore(path);

@@ -25,7 +25,7 @@ struct DemoLine {
     std::string protocols;
 };
 
-constexpr const char* pest = "bertha-armyworm";
+constexpr const char* demoPest = "bertha-armyworm";
 
 Result<demo::Parameters> parametersOf(const DemoLine& line)
 {
@@ -38,7 +38,7 @@ Result<demo::Parameters> parametersOf(const DemoLine& line)
     if (!seed) return seed.error();
     const auto today = parseDay(line.today);
     if (!today) return today.error();
-    const auto protocol = protocolOf(pest, line.protocols);
+    const auto protocol = protocolOf(demoPest, line.protocols);
     if (!protocol) return protocol.error();
     wanted.traps = *traps;
     wanted.seasons = *seasons;

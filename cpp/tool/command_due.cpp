@@ -36,7 +36,7 @@ void printStop(const SeasonRecords& records, const DueStop& stop, LocalDay today
         print(QStringLiteral("      %1").arg(text::dueReason(item, today)));
 }
 
-void printStops(const SeasonRecords& records, const std::vector<DueStop>& stops, LocalDay today)
+void printDueStops(const SeasonRecords& records, const std::vector<DueStop>& stops, LocalDay today)
 {
     const auto later = std::find_if(
         stops.begin(), stops.end(), [&](const DueStop& stop) { return stop.items.front().day > today; });
@@ -63,7 +63,7 @@ Result<int> sayDue(const DueLine& line)
     ProtocolShelf shelf(line.protocols);
     const auto stops = dueStops(*records, week, *today, daysAhead, shelf);
     if (!stops) return stops.error();
-    printStops(*records, *stops, *today);
+    printDueStops(*records, *stops, *today);
     if (const auto report = reportDue(*today, week)) {
         print(QString());
         print(text::reportBy(*report));

@@ -7,6 +7,7 @@
 #include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/frame_arguments.h"
+#include "tool/json_values.h"
 #include "tool/output.h"
 
 namespace duskrow::tool {
@@ -86,13 +87,7 @@ Result<std::vector<FrameStop>> stopsOf(const FramesLine& line)
     return stops;
 }
 
-template <typename Q>
-Json orNull(const std::optional<Q>& amount)
-{
-    return amount ? Json(amount->value()) : Json();
-}
-
-Json json(const FrameEstimate& estimate, SquareMetres frame, const std::optional<Against>& against)
+Json estimateJson(const FrameEstimate& estimate, SquareMetres frame, const std::optional<Against>& against)
 {
     Json all{{"frames", estimate.frames.value()}, {"stops_made", estimate.stops},
         {"larvae", estimate.larvae.value()}, {"frame_m2", frame.value()},
@@ -157,7 +152,7 @@ Result<int> sayFrames(const FramesLine& line)
         against->verdict = verdictOf(against->report.state, *estimate);
     }
     if (line.asJson) {
-        print(QString::fromStdString(json(*estimate, *frame, against).dump(2)));
+        print(QString::fromStdString(estimateJson(*estimate, *frame, against).dump(2)));
         return 0;
     }
     if (const auto said = say(*estimate, against, *protocol); !said) return said.error();

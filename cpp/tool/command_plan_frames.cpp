@@ -22,11 +22,6 @@ namespace {
 // Densities of the table, in thresholds.
 constexpr std::array factors{0.2, 0.4, 0.6, 2.0 / 3.0, 0.8, 1.0, 1.2, 1.5, 2.0, 3.0};
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Tool", words);
-}
-
 std::vector<LarvaePerSquareMetre> densitiesOf(const StopPlan& plan)
 {
     std::vector<LarvaePerSquareMetre> densities;
@@ -46,7 +41,7 @@ Json linesJson(const StopPlan& plan)
     return lines;
 }
 
-Json tableJson(const std::vector<OperatingRow>& rows)
+Json operatingJson(const std::vector<OperatingRow>& rows)
 {
     Json table = Json::array();
     for (const OperatingRow& row : rows)
@@ -56,7 +51,7 @@ Json tableJson(const std::vector<OperatingRow>& rows)
     return table;
 }
 
-Json json(const StopPlan& plan, SquareMetres frame, const std::vector<OperatingRow>& rows)
+Json planJson(const StopPlan& plan, SquareMetres frame, const std::vector<OperatingRow>& rows)
 {
     const StopDesign& design = plan.design;
     return {{"threshold_per_m2", design.threshold.value()}, {"frame_m2", frame.value()},
@@ -66,7 +61,7 @@ Json json(const StopPlan& plan, SquareMetres frame, const std::vector<OperatingR
         {"low_mean_per_m2", plan.lowMean / frame.value()},
         {"high_mean_per_m2", plan.highMean / frame.value()}, {"slope_larvae_per_frame", plan.lines.slope},
         {"below_intercept_larvae", plan.lines.below}, {"above_intercept_larvae", plan.lines.above},
-        {"lines", linesJson(plan)}, {"operating_table", tableJson(rows)}};
+        {"lines", linesJson(plan)}, {"operating_table", operatingJson(rows)}};
 }
 
 void printLines(const StopPlan& plan)
@@ -147,7 +142,7 @@ Result<int> sayPlan(const FrameLine& line)
     const auto rows = operatingTable(*plan, densitiesOf(*plan), plan->design.dispersion);
     if (!rows) return rows.error();
     if (line.asJson) {
-        print(QString::fromStdString(json(*plan, *frame, *rows).dump(2)));
+        print(QString::fromStdString(planJson(*plan, *frame, *rows).dump(2)));
         return 0;
     }
     if (const auto printed = say(*plan, *rows, *protocol); !printed) return printed.error();

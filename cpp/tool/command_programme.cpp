@@ -8,7 +8,7 @@ namespace duskrow::tool {
 
 namespace {
 
-constexpr std::array table{
+constexpr std::array programmeTable{
     Command{"new", "Begin a programme in a new store", declareProgrammeNew},
     Command{"found", "Bring a programme to a hub for the first time", declareProgrammeFound},
     Command{"invite", "Write an invitation, shown once as code and link", declareProgrammeInvite},
@@ -22,7 +22,7 @@ constexpr std::array table{
 Work declareProgramme(CLI::App& line)
 {
     std::vector<std::pair<CLI::App*, Work>> works;
-    for (const Command& command : table) {
+    for (const Command& command : programmeTable) {
         CLI::App* own = line.add_subcommand(command.name, command.summary);
         works.emplace_back(own, command.declare(*own));
     }

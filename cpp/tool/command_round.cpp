@@ -37,11 +37,6 @@ struct RoundLine {
     bool asJson = false;
 };
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Tool", words);
-}
-
 Result<RoundSettings> settingsOf(const RoundLine& line)
 {
     RoundSettings settings;
@@ -91,7 +86,7 @@ std::string roundJson(
     return json.dump(2, ' ', false, Json::error_handler_t::replace);
 }
 
-void printStops(const NamedStops& named, const Round& round)
+void printRoundStops(const NamedStops& named, const Round& round)
 {
     std::vector<QStringList> rows;
     Metres sum{0.0};
@@ -128,7 +123,7 @@ void printRound(const NamedStops& named, const Round& round, const RoundSettings
         print(said(QT_TRANSLATE_NOOP("Tool",
                        "A suggestion: %1 in straight lines. Roads are longer, and none is known here."))
                   .arg(length));
-    if (!named.stops.empty()) printStops(named, round);
+    if (!named.stops.empty()) printRoundStops(named, round);
     if (settings.end == PathEnd::AtStart && !named.stops.empty())
         print(said(QT_TRANSLATE_NOOP("Tool", "The way back to the start is part of the length.")));
     for (const QString& name : named.withoutPlace)

@@ -27,16 +27,6 @@ struct SeasonLine {
     bool asJson = false;
 };
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Tool", words);
-}
-
-QString inLanguage(const LocalText& text)
-{
-    return QString::fromStdString(text.in(QLocale().name().toStdString()));
-}
-
 QString dayOrNothing(const std::optional<LocalDay>& day)
 {
     return day ? text::shortDay(*day) : QStringLiteral("–");

@@ -25,16 +25,6 @@ struct ThresholdLine {
     bool asJson = false;
 };
 
-QString said(const char* words)
-{
-    return QCoreApplication::translate("Tool", words);
-}
-
-QString inLanguage(const LocalText& text)
-{
-    return QString::fromStdString(text.in(QLocale().name().toStdString()));
-}
-
 void printWorking(const Threshold& threshold)
 {
     print(said(QT_TRANSLATE_NOOP("Tool", "How it is worked out")));

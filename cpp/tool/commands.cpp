@@ -7,7 +7,7 @@ namespace duskrow::tool {
 
 namespace {
 
-constexpr std::array table{
+constexpr std::array commandTable{
     Command{"demo", "Make a store and fill it with an invented district", declareDemo},
     Command{"season", "What the traps of a season caught so far, and what it means", declareSeason},
     Command{"due", "What is due at which trap, and why", declareDue},
@@ -29,7 +29,7 @@ constexpr std::array table{
 
 std::span<const Command> commands()
 {
-    return table;
+    return commandTable;
 }
 
 } // namespace duskrow::tool

@@ -23,7 +23,7 @@ namespace {
 
 using Route = std::function<Result<ExchangeReport>()>;
 
-void add(ExchangeReport& all, const ExchangeReport& more)
+void addReport(ExchangeReport& all, const ExchangeReport& more)
 {
     all.sent += more.sent;
     all.received += more.received;
@@ -50,7 +50,7 @@ Result<Exchanged> thereAndBack(store::Store& store, const Route& route)
     if (done.confirmed == 0) return done;
     const auto second = route();
     if (!second) return second.error();
-    add(done.report, *second);
+    addReport(done.report, *second);
     return done;
 }
 

@@ -23,7 +23,7 @@ using formats::CsvRow;
 
 namespace {
 
-struct Columns {
+struct FrameColumns {
     std::size_t larvae = 0;
     std::optional<std::size_t> frames = 1;
     std::optional<std::size_t> stop = {};
@@ -31,14 +31,15 @@ struct Columns {
 };
 
 // The first row names the columns unless it begins like a number.
-Result<Columns> columnsOf(const CsvRow& row, const std::string& path)
+Result<FrameColumns> frameColumnsOf(const CsvRow& row, const std::string& path)
 {
     static const QRegularExpression number(QStringLiteral("^\\s*[-+.,0-9]"));
     const auto first = std::find_if_not(row.cells.begin(), row.cells.end(), std::mem_fn(&std::string::empty));
-    if (first == row.cells.end() || number.match(QString::fromStdString(*first)).hasMatch()) return Columns{};
+    if (first == row.cells.end() || number.match(QString::fromStdString(*first)).hasMatch())
+        return FrameColumns{};
     const auto larvae = columnOf(row, {"larvae"});
     if (!larvae) return Error{ErrorCode::TableNoColumn, {path, "larvae"}};
-    return Columns{*larvae, columnOf(row, {"frames"}), columnOf(row, {"stop"}), true};
+    return FrameColumns{*larvae, columnOf(row, {"frames"}), columnOf(row, {"stop"}), true};
 }
 
 QString cellAt(const CsvRow& row, std::optional<std::size_t> column)
@@ -56,7 +57,7 @@ std::optional<std::int64_t> wholeIn(const QString& cell, std::int64_t low, std::
     return number;
 }
 
-std::optional<FrameStop> stopIn(const CsvRow& row, const Columns& columns)
+std::optional<FrameStop> stopIn(const CsvRow& row, const FrameColumns& columns)
 {
     // A number too many in a row without names is a slip: one count a row.
     if (!columns.areNamed && row.cells.size() > 2) return std::nullopt;
@@ -81,7 +82,7 @@ std::string joined(const CsvRow& row)
 // The rows of a table as stops: those that name the same stop are one unit.
 class StopRows {
 public:
-    explicit StopRows(const Columns& columns) : m_columns(columns) { }
+    explicit StopRows(const FrameColumns& columns) : m_columns(columns) { }
 
     Result<Done> add(const CsvRow& row, const std::string& path)
     {
@@ -105,7 +106,7 @@ public:
     std::vector<FrameStop> stops;
 
 private:
-    const Columns& m_columns;
+    const FrameColumns& m_columns;
     std::map<std::int64_t, std::size_t> m_places; // of the stops that have a number
 };
 
@@ -173,7 +174,7 @@ Result<std::vector<FrameStop>> stopsIn(const std::string& path)
     const auto rows = rowsOfFile(path);
     if (!rows) return rows.error();
     if (rows->empty()) return Error{ErrorCode::TableEmpty, {path}};
-    const auto columns = columnsOf(rows->front(), path);
+    const auto columns = frameColumnsOf(rows->front(), path);
     if (!columns) return columns.error();
     StopRows read(*columns);
     for (std::size_t i = columns->areNamed ? 1 : 0; i < rows->size(); ++i)

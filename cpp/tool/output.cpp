@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "tool/output.h"
 
+#include <QCoreApplication>
+#include <QLocale>
+
 #include <algorithm>
 #include <cstdio>
 
@@ -31,6 +34,16 @@ QString joined(
 }
 
 } // namespace
+
+QString said(const char* words)
+{
+    return QCoreApplication::translate("Tool", words);
+}
+
+QString inLanguage(const domain::LocalText& text)
+{
+    return QString::fromStdString(text.in(QLocale().name().toStdString()));
+}
 
 void print(const QString& line)
 {

@@ -6,7 +6,13 @@
 
 #include <vector>
 
+#include "domain/protocol/local_text.h"
+
 namespace duskrow::tool {
+
+// A sentence that is marked for "Tool", in the language of the program.
+QString said(const char* words);
+QString inLanguage(const domain::LocalText& text);
 
 // Writes a line in UTF-8 to what comes out of the program.
 void print(const QString& line);

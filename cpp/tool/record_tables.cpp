@@ -32,7 +32,7 @@ std::string fileName(const RecordKind& kind)
 }
 
 template <typename R>
-std::optional<Error> add(store::Reader& reader, std::vector<formats::Table>& tables)
+std::optional<Error> addTables(store::Reader& reader, std::vector<formats::Table>& tables)
 {
     const RecordKind& kind = kindOf<R>();
     store::Selection all;
@@ -57,7 +57,7 @@ Result<std::vector<formats::Table>> tablesOf(store::Reader& reader)
 {
     std::vector<formats::Table> tables;
     std::optional<Error> failed;
-    ((failed = failed ? failed : add<Kinds>(reader, tables)), ...);
+    ((failed = failed ? failed : addTables<Kinds>(reader, tables)), ...);
     if (failed) return *failed;
     return tables;
 }

@@ -18,14 +18,14 @@ using formats::CsvRow;
 
 namespace {
 
-struct Columns {
+struct StopColumns {
     std::size_t name = 0;
     std::size_t lat = 0;
     std::size_t lon = 0;
     std::optional<std::size_t> infested = {};
 };
 
-Result<Columns> columnsOf(const CsvRow& header)
+Result<StopColumns> stopColumnsOf(const CsvRow& header)
 {
     const auto name = columnOf(header, {"name"});
     const auto lat = columnOf(header, {"lat", "latitude"});
@@ -33,7 +33,7 @@ Result<Columns> columnsOf(const CsvRow& header)
     if (!name) return Error{ErrorCode::ColumnMissing, {"name"}};
     if (!lat) return Error{ErrorCode::ColumnMissing, {"lat"}};
     if (!lon) return Error{ErrorCode::ColumnMissing, {"lon"}};
-    return Columns{*name, *lat, *lon, columnOf(header, {"infested"})};
+    return StopColumns{*name, *lat, *lon, columnOf(header, {"infested"})};
 }
 
 std::optional<bool> yesOrNo(const std::string& cell)
@@ -46,7 +46,7 @@ std::optional<bool> yesOrNo(const std::string& cell)
     return std::nullopt;
 }
 
-Result<NamedStop> stopOf(const CsvRow& row, const Columns& columns, const std::string& path)
+Result<NamedStop> stopOf(const CsvRow& row, const StopColumns& columns, const std::string& path)
 {
     const std::string line = std::to_string(row.line);
     const std::size_t last =
@@ -98,7 +98,7 @@ Result<NamedStops> stopsOfTable(const std::string& path)
 {
     const auto rows = rowsOfFile(path);
     if (!rows) return rows.error();
-    const auto columns = columnsOf(rows->empty() ? CsvRow{} : rows->front());
+    const auto columns = stopColumnsOf(rows->empty() ? CsvRow{} : rows->front());
     if (!columns) return columns.error();
     NamedStops found;
     for (std::size_t i = 1; i < rows->size(); ++i) {

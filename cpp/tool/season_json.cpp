@@ -3,6 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "tool/json_values.h"
+
 namespace duskrow::tool {
 
 using namespace duskrow::domain;
@@ -23,17 +25,6 @@ const char* standingCode(SeasonStanding standing)
         return "not_known";
     }
     return "";
-}
-
-Json orNull(const std::optional<LocalDay>& day)
-{
-    return day ? Json(formatDay(*day)) : Json();
-}
-
-template <typename Q>
-Json orNull(const std::optional<Q>& amount)
-{
-    return amount ? Json(amount->value()) : Json();
 }
 
 Json visitJson(const VisitCatch& visit)

@@ -37,7 +37,7 @@ int Stranger::write(Book& book, Change change)
 
 std::string Stranger::seal(const std::vector<std::string>& lines, const sync::Hash& previous, sync::Hash& id)
 {
-    const sync::Sealing how{m_programme, m_stream, m_key, previous, 0, 1};
+    const sync::Sealing how{m_programme, m_stream, m_key, previous, 0};
     const auto head = sync::seal(how, lines, [&](std::string_view text) {
         Signature signature{};
         crypto_sign_detached(signature.data(), nullptr, reinterpret_cast<const unsigned char*>(text.data()),
