@@ -105,7 +105,9 @@ Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& path, co
             return Error{ErrorCode::StoreReadOnly, {path}};
         // A fault-injecting VFS has no shared memory; exclusive locking lets WAL work without it.
         if (!vfs.empty()) database->exec("PRAGMA locking_mode=EXCLUSIVE");
-        database->exec("PRAGMA auto_vacuum=INCREMENTAL"); // of a new file; sealing gives pages back
+        // Sealing gives pages back. Of a file that is there already it would write the header.
+        if (database->execAndGet("PRAGMA page_count").getInt64() == 0)
+            database->exec("PRAGMA auto_vacuum=INCREMENTAL");
         database->exec("PRAGMA journal_mode=WAL");
         database->exec("PRAGMA journal_size_limit=1048576");
         database->exec("PRAGMA synchronous=FULL");
