@@ -23,5 +23,6 @@ ColumnLayout {
     height: root.fills ? root.fullHeight : implicitHeight
     onFillsChanged: root.fill()
     onRoomChanged: root.fill()
-    onImplicitHeightChanged: root.fill()
+    // Often told in the middle of arranging, where arranging must not begin again.
+    onImplicitHeightChanged: Qt.callLater(root.fill)
 }
