@@ -99,6 +99,22 @@ bool oneRound(World& world)
     return why.empty();
 }
 
+// Streams of coordinators that no root is left to let in: the roots came back without the keys of theirs.
+std::set<StreamId> shutOut(World& world)
+{
+    std::set<StreamId> outside;
+    for (const auto& phone : world.phones) {
+        const auto roster = store::rosterOf(*phone->reader, world.programme);
+        if (!roster) broken("a roster cannot be read");
+        if (roster->isRoot(phone->stream())) return {};
+        const auto owner = world.owners.find(phone->stream());
+        const bool coordinates =
+            owner != world.owners.end() && world.people[owner->second.first].role == "coordinator";
+        if (coordinates && !roster->isEnrolled(phone->stream())) outside.insert(phone->stream());
+    }
+    return outside;
+}
+
 // What nobody can pass on any more, since the hub and its author were put back: a segment that is nowhere
 // whole, or whose predecessor is nowhere, and all that follows in its stream.
 Lines strayLines(World& world)
@@ -120,6 +136,7 @@ Lines strayLines(World& world)
         const auto [known, isNew] = from.try_emplace(row.stream, row.first);
         known->second = std::min(known->second, row.first);
     }
+    for (const StreamId& stream : shutOut(world)) from[stream] = 1;
     Lines stray;
     for (const auto& phone : world.phones)
         for (const int line : phone->expected.used) {
@@ -208,7 +225,11 @@ void World::finish()
     for (std::size_t i = 0; i < phones.size(); i += phones.size() - 1) checkRebuild(*phones[i]);
     checkHub(*this);
     checkPictures(*this);
-    replay(*this, *phones[0]);
+    // What is shut out counts on its own device only.
+    const std::set<StreamId> outside = shutOut(*this);
+    const auto from = std::find_if(
+        phones.begin(), phones.end(), [&](const auto& phone) { return !outside.contains(phone->stream()); });
+    if (from != phones.end()) replay(*this, **from);
 }
 
 } // namespace duskrow::sim
