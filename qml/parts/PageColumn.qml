@@ -24,5 +24,5 @@ ColumnLayout {
     onFillsChanged: root.fill()
     onRoomChanged: root.fill()
     // Often told in the middle of arranging, where arranging must not begin again.
-    onImplicitHeightChanged: Qt.callLater(root.fill)
+    onImplicitHeightChanged: Qt.callLater(root.fill) // qmllint disable
 }
