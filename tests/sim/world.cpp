@@ -185,8 +185,10 @@ void World::forgetWhatIsNowhere()
         somewhere.insert(phone->expected.whole.begin(), phone->expected.whole.end());
         seen.insert(phone->expected.pictures.begin(), phone->expected.pictures.end());
     }
+    // What was not put into its place yet is nobody's to read.
     for (const auto& entry : fs::recursive_directory_iterator(shared))
-        if (entry.is_regular_file()) add(bytesOfFile(entry.path()));
+        if (entry.is_regular_file() && !entry.path().filename().string().starts_with(".t-"))
+            add(bytesOfFile(entry.path()));
     for (const auto& [path, bytes] : stash) {
         add(bytes);
         const auto known = pictures.find(path.filename().string());
