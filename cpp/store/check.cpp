@@ -34,6 +34,12 @@ void readTail(SQLite::Database& database, CheckReport& report)
     }
 }
 
+// Rows whose stream or segment is not there.
+void countOrphans(SQLite::Database& database, CheckReport& report)
+{
+    report.unreadable += database.execAndGet("SELECT count(*) FROM pragma_foreign_key_check").getInt64();
+}
+
 void readSegments(SQLite::Database& database, CheckReport& report)
 {
     SealedLines lines(database);
@@ -94,6 +100,7 @@ Result<CheckReport> checkStore(const std::string& path)
         if (const auto migrated = migrate(copy, path); !migrated) return migrated.error();
         readTail(copy, report);
         readSegments(copy, report);
+        countOrphans(copy, report);
         countGaps(copy, report);
         SQLite::Statement stream(copy, "SELECT value FROM setting WHERE key='own_stream'");
         StreamId own{};

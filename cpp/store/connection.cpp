@@ -24,6 +24,8 @@ namespace {
 
 constexpr std::uint32_t applicationId = 0x4455534B; // "DUSK"
 constexpr int newestVersion = static_cast<int>(std::size(migrations));
+// A connection is used by one thread at a time, so SQLite need not guard each call.
+constexpr int ofOneThread = SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX;
 
 std::uint32_t bigEndian(const std::array<char, 100>& header, std::size_t at)
 {
@@ -99,7 +101,7 @@ Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& path, co
     using Opened = Result<std::unique_ptr<SQLite::Database>>;
     return guarded<std::unique_ptr<SQLite::Database>>(path, [&]() -> Opened {
         auto database =
-            std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 5000, vfs);
+            std::make_unique<SQLite::Database>(path, ofOneThread | SQLite::OPEN_CREATE, 5000, vfs);
         // SQLite opens what it may not write for reading, and would say so only when something is kept.
         if (sqlite3_db_readonly(database->getHandle(), "main") != 0)
             return Error{ErrorCode::StoreReadOnly, {path}};
@@ -111,7 +113,9 @@ Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& path, co
         database->exec("PRAGMA journal_mode=WAL");
         database->exec("PRAGMA journal_size_limit=1048576");
         database->exec("PRAGMA synchronous=FULL");
-        database->exec("PRAGMA foreign_keys=ON");
+        // Checking every row would cost a third of sealing; check() looks whether all are there.
+        database->exec("PRAGMA foreign_keys=OFF");
+        database->exec("PRAGMA cache_size=-8000"); // KiB: the pages that sealing a season of changes touches
         database->exec("PRAGMA trusted_schema=OFF");
         database->exec("PRAGMA cell_size_check=ON");
         database->exec("PRAGMA temp_store=MEMORY");
@@ -124,7 +128,7 @@ Result<std::unique_ptr<SQLite::Database>> openReader(const std::string& path, co
 {
     return guarded<std::unique_ptr<SQLite::Database>>(path, [&] {
         // Not OPEN_READONLY: a reader of a WAL file may have to create the shared memory beside it.
-        auto database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, 5000, vfs);
+        auto database = std::make_unique<SQLite::Database>(path, ofOneThread, 5000, vfs);
         leaveAsItIs(*database);
         database->exec("PRAGMA query_only=ON");
         database->exec("PRAGMA wal_autocheckpoint=0");

@@ -42,12 +42,14 @@ std::string textOf(const Value& value)
 }
 
 // The text of `newer`: what a record cannot hold, by field name, with the JSON type kept.
-std::string newerText(const std::map<std::string, Value>& newer)
+std::string newerText(const RecordKind& kind, const ByName<Value>& values)
 {
-    if (newer.empty()) return {};
     nlohmann::json object = nlohmann::json::object();
-    for (const auto& [name, value] : newer) object[name] = jsonOf(value);
-    return canonicalText(object);
+    for (const auto& [name, value] : values) {
+        const Field* field = kind.find(name);
+        if (!isEmpty(value) && !(field && canHold(*field, value))) object[name] = jsonOf(value);
+    }
+    return object.empty() ? std::string() : canonicalText(object);
 }
 
 // Everything that decides which values a column takes: a new code or a wider bound lets values in that stood
@@ -125,7 +127,9 @@ void bindValue(SQLite::Statement& statement, int at, FieldType type, const Value
     else if (type == FieldType::Id) {
         const std::string blob = blobOf(parseUuid(textOf(value)).value_or(Uuid{}));
         statement.bind(at, blob.data(), static_cast<int>(blob.size()));
-    } else
+    } else if (const auto* text = std::get_if<std::string>(&value))
+        statement.bindNoCopy(at, *text);
+    else
         statement.bind(at, textOf(value));
 }
 
@@ -223,18 +227,18 @@ void CurrentTables::drop(const std::string& kind, const Uuid& record)
 void CurrentTables::putRow(const RecordKind& kind, const Folded& folded)
 {
     Running insert = rowOf(kind);
-    std::map<std::string, Value> newer = folded.values;
+    static const Value none;
+    std::size_t held = 0;
     int at = 1;
     const std::string id = blobOf(folded.record);
     insert->bind(at++, id.data(), static_cast<int>(id.size()));
     for (const Field& field : kind.fields) {
-        const auto found = newer.find(std::string(field.name));
-        const bool holds = found != newer.end() && canHold(field, found->second);
-        bindValue(*insert, at++, field.type, holds ? found->second : Value{});
-        if (holds) newer.erase(found);
+        const auto found = folded.values.find(field.name);
+        const bool holds = found != folded.values.end() && canHold(field, found->second);
+        bindValue(*insert, at++, field.type, holds ? found->second : none);
+        held += holds ? 1 : 0;
     }
-    std::erase_if(newer, [](const auto& entry) { return isEmpty(entry.second); });
-    const std::string text = newerText(newer);
+    const std::string text = held == folded.values.size() ? std::string() : newerText(kind, folded.values);
     if (text.empty())
         insert->bind(at++);
     else

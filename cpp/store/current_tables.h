@@ -51,6 +51,7 @@ private:
 std::string tableOf(const domain::RecordKind& kind);
 std::string columnsOf(const domain::RecordKind& kind);
 
+// The statement looks at the value itself: it must stay until the statement has run.
 void bindValue(SQLite::Statement& statement, int at, domain::FieldType type, const domain::Value& value);
 domain::Value columnValue(const SQLite::Column& column, domain::FieldType type);
 

@@ -143,13 +143,21 @@ std::vector<Change> Folding::refold(const Uuid& record)
     return changes;
 }
 
+bool Folding::hasTail()
+{
+    Running query = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change)");
+    query->executeStep();
+    return query->getColumn(0).getInt() != 0;
+}
+
 // Whether the log holds more changes of a record than the `known` ones in segments.
-bool Folding::hasOthers(const Uuid& record, std::size_t known)
+bool Folding::hasOthers(const Uuid& record, std::size_t known, bool hasTail)
 {
     Running sealed = m_statements.prepared("SELECT count(*) FROM sealed WHERE record=?");
     bindId(*sealed, 1, record.bytes);
     sealed->executeStep();
     if (sealed->getColumn(0).getInt64() > static_cast<std::int64_t>(known)) return true;
+    if (!hasTail) return false;
     Running own = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?)");
     bindId(*own, 1, record.bytes);
     own->executeStep();
@@ -159,6 +167,7 @@ bool Folding::hasOthers(const Uuid& record, std::size_t known)
 void Folding::take(std::vector<Change> added)
 {
     load();
+    const bool hasTail = this->hasTail();
     std::sort(added.begin(), added.end(), [](const Change& a, const Change& b) {
         return a.record != b.record ? a.record < b.record : a.ref < b.ref;
     });
@@ -168,7 +177,7 @@ void Folding::take(std::vector<Change> added)
         const Uuid record = from->record;
         const auto to = std::find_if(from, added.end(), [&](const Change& c) { return c.record != record; });
         const std::span<const Change> own(from, to);
-        const bool isNew = !hasOthers(record, own.size());
+        const bool isNew = !hasOthers(record, own.size(), hasTail);
         std::vector<Change> all;
         if (!isNew) all = changesOf(record);
         const std::span<const Change> changes = isNew ? own : std::span<const Change>(all);

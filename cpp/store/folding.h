@@ -35,7 +35,8 @@ private:
     void load();
     void put(std::span<const domain::Change> changes, bool isNew);
     std::vector<domain::Change> refold(const domain::Uuid& record); // its changes
-    bool hasOthers(const domain::Uuid& record, std::size_t known);
+    bool hasTail();
+    bool hasOthers(const domain::Uuid& record, std::size_t known, bool hasTail);
     domain::Roster readRoster();
     void takeRoster(const std::vector<domain::Change>& added);
     void weighAgain(const domain::Roster& before);

@@ -257,12 +257,39 @@ Result<Taken> SegmentShelf::take(IncomingSegment segment)
     return result;
 }
 
-// The rows that a segment took the place of leave empty pages; a few are kept for the next ones.
-void SegmentShelf::giveBackPages()
+void SegmentShelf::dropTail(const SegmentRow& row)
 {
-    constexpr std::int64_t mostFreePages = 128;
-    if (m_database.execAndGet("PRAGMA freelist_count").getInt64() > mostFreePages)
-        m_database.exec("PRAGMA incremental_vacuum");
+    const std::int64_t local = localOf(row.stream);
+    const auto bindRange = [&](SQLite::Statement& statement) {
+        statement.bind(1, local);
+        statement.bind(2, row.first);
+        statement.bind(3, row.last);
+    };
+    Running others = m_statements.prepared(
+        "SELECT EXISTS (SELECT 1 FROM change WHERE NOT (stream=? AND seq BETWEEN ? AND ?))");
+    bindRange(*others);
+    others->executeStep();
+    // Emptying a table is one stroke; rows are taken out one by one, and out of the index.
+    if (others->getColumn(0).getInt() == 0) {
+        others->reset();
+        Running empty = m_statements.prepared("DELETE FROM change");
+        empty->exec();
+        return;
+    }
+    Running drop = m_statements.prepared("DELETE FROM change WHERE stream=? AND seq BETWEEN ? AND ?");
+    bindRange(*drop);
+    drop->exec();
+}
+
+// The rows that a segment took the place of leave empty pages; a few are kept for the next ones.
+Result<Done> SegmentShelf::giveBackPages()
+{
+    return guarded<Done>(m_path, [&] {
+        constexpr std::int64_t mostFreePages = 128;
+        if (m_database.execAndGet("PRAGMA freelist_count").getInt64() > mostFreePages)
+            m_database.exec("PRAGMA incremental_vacuum");
+        return Done{};
+    });
 }
 
 Result<Done> SegmentShelf::seal(const SegmentRow& row)
@@ -278,13 +305,8 @@ Result<Done> SegmentShelf::seal(const SegmentRow& row)
         index->bind(3, row.last);
         index->bind(4, localOf(row.stream));
         index->exec();
-        Running drop = m_statements.prepared("DELETE FROM change WHERE stream=? AND seq BETWEEN ? AND ?");
-        drop->bind(1, localOf(row.stream));
-        drop->bind(2, row.first);
-        drop->bind(3, row.last);
-        drop->exec();
+        dropTail(row);
         transaction.commit();
-        giveBackPages();
         return Done{};
     });
     if (!result) m_folding.forget();

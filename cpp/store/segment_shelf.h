@@ -15,6 +15,8 @@ public:
     domain::Result<Taken> take(IncomingSegment segment);
     // Puts a segment in the place of the rows it was made of. The records stay as they are.
     domain::Result<domain::Done> seal(const SegmentRow& segment);
+    // Makes the file smaller when much of it is empty.
+    domain::Result<domain::Done> giveBackPages();
     domain::Result<domain::Done> markPassedOn(
         const std::string& route, const std::vector<SegmentId>& ids, domain::Instant at);
     domain::Result<domain::Done> forgetPassedOn(const std::string& route);
@@ -34,7 +36,7 @@ private:
     void use(std::int64_t id, const SegmentId& hash, std::vector<domain::Change> changes, Taken& taken);
     void addLines(std::int64_t id, const std::vector<domain::Change>& changes, std::int64_t first);
     std::vector<domain::Change> changesIn(std::int64_t id);
-    void giveBackPages();
+    void dropTail(const SegmentRow& row);
 
     SQLite::Database& m_database;
     std::string m_path;

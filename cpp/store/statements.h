@@ -5,6 +5,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <map>
 #include <string>
+#include <string_view>
 
 namespace duskrow::store {
 
@@ -29,15 +30,18 @@ class Statements {
 public:
     explicit Statements(SQLite::Database& database) : m_database(database) { }
 
-    Running prepared(const std::string& sql)
+    Running prepared(std::string_view sql)
     {
-        return Running(m_held.try_emplace(sql, m_database, sql).first->second);
+        auto held = m_held.find(sql);
+        if (held == m_held.end())
+            held = m_held.try_emplace(std::string(sql), m_database, std::string(sql)).first;
+        return Running(held->second);
     }
     void clear() { m_held.clear(); }
 
 private:
     SQLite::Database& m_database;
-    std::map<std::string, SQLite::Statement> m_held;
+    std::map<std::string, SQLite::Statement, std::less<>> m_held;
 };
 
 } // namespace duskrow::store

@@ -256,15 +256,27 @@ Result<T> Store::wait(std::function<Result<T>()> work)
     return answer.get();
 }
 
-Result<Taken> Store::takeNow(IncomingSegment segment)
+std::future<Result<Taken>> Store::take(IncomingSegment segment)
 {
-    return wait<Taken>([&] {
-        const bool isOwn = segment.row.stream == m_key.stream;
-        auto taken = m_shelf->take(std::move(segment));
+    struct Job {
+        IncomingSegment segment;
+        std::promise<Result<Taken>> promise;
+    };
+    const auto asked = std::make_shared<Job>(Job{std::move(segment), {}});
+    auto answer = asked->promise.get_future();
+    post([this, asked] {
+        const bool isOwn = asked->segment.row.stream == m_key.stream;
+        auto taken = m_shelf->take(std::move(asked->segment));
         // What comes under the own stream's numbers takes them.
         if (isOwn) m_writer->lookAgain();
-        return taken;
+        asked->promise.set_value(std::move(taken));
     });
+    return answer;
+}
+
+Result<Taken> Store::takeNow(IncomingSegment segment)
+{
+    return take(std::move(segment)).get();
 }
 
 Result<Roster> Store::rosterNow()
@@ -274,12 +286,15 @@ Result<Roster> Store::rosterNow()
 
 Result<Done> Store::sealNow(const SegmentRow& segment)
 {
-    return wait<Done>([&]() -> Result<Done> {
+    const auto sealed = wait<Done>([&]() -> Result<Done> {
         if (segment.stream == m_key.stream)
             if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
                 return noted.error();
         return m_shelf->seal(segment);
     });
+    // Nobody waits for this, and where it fails the empty pages are given back another time.
+    if (sealed) post([this] { static_cast<void>(m_shelf->giveBackPages().has_value()); });
+    return sealed;
 }
 
 Result<Done> Store::markPassedOnNow(const std::string& route, const std::vector<SegmentId>& ids, Instant at)

@@ -3,6 +3,7 @@
 
 #include <condition_variable>
 #include <deque>
+#include <future>
 #include <mutex>
 #include <thread>
 
@@ -51,6 +52,8 @@ public:
 
     // --- What the exchange does. All of it waits for the writer, and is for a thread that may wait.
     domain::Result<Taken> takeNow(IncomingSegment segment);
+    // As takeNow without waiting: the next segment may be looked at meanwhile.
+    std::future<domain::Result<Taken>> take(IncomingSegment segment);
     // The roster as the log has it now, at hand without reading the log. Here the own stream counts always.
     domain::Result<domain::Roster> rosterNow();
     // Puts a segment in the place of the changes it was made of. Its numbers may leave the device after this.

@@ -5,6 +5,7 @@
 
 #include "store/photos.h"
 #include "sync/carry/carried_writer.h"
+#include "sync/exchange/intake.h"
 #include "sync/exchange/segments_of_store.h"
 #include "sync/folder/folder_files.h"
 
@@ -136,12 +137,17 @@ Result<ExchangeReport> readCarried(
     ExchangeReport report;
     std::optional<Error> failure;
     const std::string origin = path.string();
+    Intake intake(store, now, report);
     const auto carried = readCarriedFile(path, [&](const CarriedItem& item) {
         if (!goesOn(journey, report.received, 0, report)) return false;
         if (item.kind == ItemKind::Segment) {
-            const auto taken = takeIn(store, item.bytes, origin, now, report);
-            if (!taken) failure = taken.error();
-            return taken.has_value();
+            const auto added = intake.add(item.bytes, origin);
+            if (!added) failure = added.error();
+            return added.has_value();
+        }
+        if (const auto taken = intake.finish(); !taken) {
+            failure = taken.error();
+            return false;
         }
         const std::string name = formatHex(hashOf(item.bytes));
         std::error_code ignored;
@@ -151,7 +157,9 @@ Result<ExchangeReport> readCarried(
         ++report.photosReceived;
         return kept.has_value();
     });
+    const auto taken = intake.finish();
     if (failure) return *failure;
+    if (!taken) return taken.error();
     if (!carried) return carried.error();
     if (carried->ending == Ending::NotOurs) return Error{ErrorCode::CarriedNotOurs, {origin}};
     if (carried->ending != Ending::Whole && !report.wasStopped)

@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "sync/carry/carried_reader.h"
+#include "sync/exchange/intake.h"
 #include "sync/exchange/segments_of_store.h"
 
 namespace duskrow::sync {
@@ -312,12 +313,13 @@ Result<bool> HubExchange::fetchPage(Cursor& cursor)
     if (answer->status == 204) return false;
     std::istringstream source(answer->body);
     CarriedReader items(source, Frame::ItemsOnly);
+    Intake intake(m_store, m_now, m_report);
     std::vector<store::SegmentId> there;
     while (auto item = items.next()) {
-        const auto taken = takeIn(m_store, item->bytes, m_link.address(), m_now, m_report);
-        if (!taken) return taken.error();
+        if (const auto added = intake.add(item->bytes, m_link.address()); !added) return added.error();
         if (const auto head = readHead(item->bytes)) there.push_back(head->id);
     }
+    if (const auto taken = intake.finish(); !taken) return taken.error();
     // A page that was cut on its way is asked for again.
     if (items.report().ending != Ending::Whole)
         return Error{ErrorCode::HubUnreachable, {m_link.address()}, "cut"};

@@ -3,13 +3,9 @@
 
 #include <algorithm>
 
-#include "sync/exchange/refusal_code.h"
-
 namespace duskrow::sync {
 
 using namespace duskrow::domain;
-
-namespace {
 
 store::SegmentRow rowOf(const SegmentHead& head)
 {
@@ -18,28 +14,6 @@ store::SegmentRow rowOf(const SegmentHead& head)
         std::string(reinterpret_cast<const char*>(head.signature.data()), head.signature.size()),
         head.headerBytes, head.payload};
 }
-
-store::IncomingSegment incoming(Segment segment)
-{
-    store::IncomingSegment made{rowOf(segment.head), segment.head.header.cites, {}};
-    made.lines.reserve(segment.lines.size());
-    for (SegmentLine& line : segment.lines)
-        if (line.bytes.empty())
-            made.lines.push_back({'-' + formatHex(line.leaf), std::nullopt});
-        else
-            made.lines.push_back({std::move(line.bytes), std::move(line.change)});
-    return made;
-}
-
-// A segment may need what this version lacks: then it is kept and passed on, and not looked into.
-store::IncomingSegment unread(const SegmentHead& head)
-{
-    store::IncomingSegment made{rowOf(head), head.header.cites, {}};
-    made.lines.resize(static_cast<std::size_t>(head.header.last - head.header.first + 1));
-    return made;
-}
-
-} // namespace
 
 namespace {
 
@@ -92,39 +66,6 @@ Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
         {store.stream(), store.publicKey(), [&](std::string_view message) { return store.sign(message); }});
     if (!sealed) return sealed.error();
     return made + *sealed;
-}
-
-Result<Done> refuse(store::Store& store, std::string_view bytes, const std::string& origin,
-    const Error& reason, Instant now, ExchangeReport& report)
-{
-    ++report.keptAside;
-    return store.keepAsideNow({hashOf(bytes), origin, refusalText(reason), now}, bytes);
-}
-
-Result<store::TakenAs> takeIn(store::Store& store, std::string_view bytes, const std::string& origin,
-    Instant now, ExchangeReport& report)
-{
-    const auto refused = [&](const Error& reason) -> Result<store::TakenAs> {
-        if (const auto kept = refuse(store, bytes, origin, reason, now, report); !kept) return kept.error();
-        return store::TakenAs::Known;
-    };
-    auto head = readHead(bytes);
-    if (!head && head.error().code == ErrorCode::SegmentUnfinished) {
-        ++report.unfinished;
-        return store::TakenAs::Known;
-    }
-    if (!head) return refused(head.error());
-    if (head->header.programme != store.programme()) return refused({ErrorCode::OtherProgramme, {origin}});
-    auto segment = openSegment(*head);
-    const bool isNewer = !segment && segment.error().code == ErrorCode::SegmentNewer;
-    if (!segment && !isNewer) return refused(segment.error());
-    const auto taken = store.takeNow(isNewer ? unread(*head) : incoming(std::move(*segment)));
-    if (!taken) return taken.error();
-    report.metFork = report.metFork || taken->isFork;
-    report.changes += taken->changes;
-    if (taken->as != store::TakenAs::Known) ++report.received;
-    if (taken->as == store::TakenAs::Waits) ++report.waiting;
-    return taken->as;
 }
 
 Result<std::optional<std::string>> bytesOf(store::Reader& reader, const store::SegmentId& id)

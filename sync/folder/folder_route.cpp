@@ -5,6 +5,7 @@
 #include <set>
 
 #include "store/photos.h"
+#include "sync/exchange/intake.h"
 #include "sync/exchange/segments_of_store.h"
 #include "sync/folder/folder_files.h"
 #include "sync/segment/layout.h"
@@ -83,16 +84,16 @@ private:
             eachEntry(m_home / "s", mostEntries, wants) && eachEntry(m_home / "join", mostEntries, wants);
         if (!isAll) m_report.troubles.push_back({ErrorCode::FolderTooFull, {m_home.string()}});
         std::sort(files.begin(), files.end());
+        Intake intake(m_store, m_now, m_report);
         for (std::size_t i = 0; i < files.size(); ++i) {
             if (!goesOn(m_journey, static_cast<std::int64_t>(i), static_cast<std::int64_t>(files.size()),
                     m_report))
-                return Done{};
+                break;
             const auto bytes = readPlainFile(files[i], mostSegmentBytes);
             if (!bytes || !looksOurs(*bytes)) continue;
-            const auto taken = takeIn(m_store, *bytes, files[i].string(), m_now, m_report);
-            if (!taken) return taken.error();
+            if (const auto added = intake.add(*bytes, files[i].string()); !added) return added.error();
         }
-        return Done{};
+        return intake.finish();
     }
 
     static std::size_t fileSizeOf(const store::SegmentRow& row)

@@ -35,7 +35,7 @@ class HttpSession final : public AnySession, public HttpConnection<Stream> {
 
 public:
     HttpSession(Stream stream, HttpCommon& common, HttpBudget::Place place)
-        : Base(std::move(stream), common, std::move(place)), m_buffer(common.options.headerBytes + 1024)
+        : Base(std::move(stream), common, std::move(place)), m_buffer(std::max(common.options.headerBytes + 1024, mostReadAhead))
     {
     }
 
@@ -59,6 +59,8 @@ public:
     }
 
 private:
+    static constexpr std::size_t mostReadAhead = std::size_t{64} * 1024;
+
     std::shared_ptr<HttpSession> own()
     {
         return std::static_pointer_cast<HttpSession>(this->shared_from_this());
@@ -107,8 +109,11 @@ private:
         const std::size_t needed = length ? static_cast<std::size_t>(*length)
             : m_parser->chunked()         ? limit
                                           : 0;
-        m_bytes = m_common.budget.reserve(m_place, needed);
+        // Otherwise a body comes in pieces as small as a header.
+        const std::size_t ahead = std::min(needed, mostReadAhead);
+        m_bytes = m_common.budget.reserve(m_place, needed + ahead);
         if (!m_bytes) return answerAndClose(503);
+        m_buffer.reserve(std::max(ahead, m_buffer.size()));
         m_began = Steady::now();
         m_received = 0;
         if (beast::iequals(head[http::field::expect], "100-continue") && !m_parser->is_done()) {
@@ -124,6 +129,7 @@ private:
         if (failure) return refuse(failure);
         if (m_parser->is_done()) return answer();
         this->allow(m_began, m_received);
+        this->acknowledgeAtOnce();
         http::async_read_some(
             m_stream, m_buffer, *m_parser, [self = own()](const Failure& failed, std::size_t bytes) {
                 self->m_received += bytes;
@@ -136,6 +142,7 @@ private:
         this->lowest().expires_never();
         m_keepAlive = m_parser->keep_alive();
         auto message = m_parser->release();
+        if (m_buffer.size() == 0) m_buffer.shrink_to_fit();
         m_isHead = message.method() == http::verb::head;
         asio::post(m_common.workers,
             [self = own(), request = requestOf(std::move(message), m_place.address())]() mutable {

@@ -41,10 +41,10 @@ Hash leafHash(std::string_view line)
     return hasher.result();
 }
 
-Hash rootHash(std::span<const SegmentLine> lines)
+Hash rootHash(std::span<const Hash> leaves)
 {
     Hasher hasher("DSEG1-root");
-    for (const SegmentLine& line : lines) hasher.add(line.leaf);
+    for (const Hash& leaf : leaves) hasher.add(leaf);
     return hasher.result();
 }
 

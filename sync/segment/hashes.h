@@ -11,7 +11,7 @@ namespace duskrow::sync {
 // line  without its line feed
 Hash leafHash(std::string_view line);
 
-Hash rootHash(std::span<const SegmentLine> lines);
+Hash rootHash(std::span<const Hash> leaves);
 
 Hash segmentId(std::string_view headerBytes);
 

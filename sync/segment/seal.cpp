@@ -3,6 +3,7 @@
 #include <span>
 
 #include "domain/log/packing.h"
+#include "sync/segment/beside.h"
 #include "sync/segment/hashes.h"
 #include "sync/segment/header_json.h"
 #include "sync/segment/layout.h"
@@ -21,6 +22,15 @@ Error malformed(std::string what)
     return Error{ErrorCode::SegmentMalformed, {std::move(what)}};
 }
 
+// What sealing needs of a change. The change itself is let go as soon as it was read: thousands are sealed
+// at once.
+struct SealedLine {
+    std::string_view bytes;
+    std::int64_t seq = 0;
+    Instant at;
+    Hash leaf{};
+};
+
 void cite(const std::vector<ChangeRef>& refs, const StreamId& own, Cites& cites)
 {
     for (const ChangeRef& ref : refs) {
@@ -30,73 +40,91 @@ void cite(const std::vector<ChangeRef>& refs, const StreamId& own, Cites& cites)
     }
 }
 
-Cites citesOf(std::span<const SegmentLine> lines)
+// Reads a line and puts into `cites` what it cites.
+Result<SealedLine> readLine(const Sealing& how, std::string_view bytes, Cites& cites)
 {
-    Cites cites;
-    for (const SegmentLine& line : lines) {
-        for (const auto& [name, field] : line.change.fields) cite(field.base, line.change.ref.stream, cites);
-        cite(line.change.saw, line.change.ref.stream, cites);
-    }
-    return cites;
-}
-
-Result<SegmentLine> readLine(const Sealing& how, const std::string& bytes)
-{
-    auto change = readCanonicalChange(bytes);
+    const auto change = readCanonicalChange(bytes);
     if (!change) return malformed("change: " + change.error().args.front());
     if (change->programme != how.programme || change->ref.stream != how.stream)
         return malformed("change: not of this stream");
-    return SegmentLine{bytes, std::move(change.value()), leafHash(bytes)};
+    for (const auto& [name, field] : change->fields) cite(field.base, how.stream, cites);
+    cite(change->saw, how.stream, cites);
+    return SealedLine{bytes, change->ref.seq, change->at, leafHash(bytes)};
 }
 
-// As many of the changes as one segment holds before packing.
-Result<std::vector<SegmentLine>> takeLines(const Sealing& how, const std::vector<std::string>& all)
-{
-    std::vector<SegmentLine> lines;
-    std::size_t raw = 0;
+struct Sealed {
+    std::vector<SealedLine> lines;
     Cites cites;
-    for (const std::string& bytes : all) {
-        raw += bytes.size() + 1;
-        if (lines.size() == static_cast<std::size_t>(mostChanges)
-            || raw > static_cast<std::size_t>(mostRawBytes))
-            break;
-        auto line = readLine(how, bytes);
-        if (!line) return line.error();
-        if (!lines.empty() && line->change.ref.seq != lines.back().change.ref.seq + 1)
-            return malformed("change: number");
-        for (const auto& [stream, number] : citesOf({&line.value(), 1})) cites[stream] = number;
-        if (cites.size() > mostCites) break;
-        lines.push_back(std::move(line.value()));
-    }
-    if (lines.empty() && !all.empty()) return Error{ErrorCode::SegmentTooLarge, {"cites"}};
-    if (lines.empty()) return malformed("no change");
-    return lines;
-}
+};
 
-std::string joined(std::span<const SegmentLine> lines)
+// Those that one segment holds before packing, whatever they cite.
+std::span<const std::string> fittingRaw(std::span<const std::string> all)
 {
-    std::string raw;
-    for (const SegmentLine& line : lines) raw.append(line.bytes) += '\n';
-    return raw;
+    std::size_t count = 0;
+    std::size_t raw = 0;
+    while (count < all.size() && count < static_cast<std::size_t>(mostChanges)) {
+        raw += all[count].size() + 1;
+        if (raw > static_cast<std::size_t>(mostRawBytes)) break;
+        ++count;
+    }
+    return all.first(count);
 }
 
-SegmentHeader headerOf(const Sealing& how, std::span<const SegmentLine> lines, std::size_t rawBytes)
+// As many of the changes as cite no more than one header holds.
+Result<Sealed> takeLines(const Sealing& how, std::span<const std::string> all)
+{
+    Sealed taken;
+    taken.lines.reserve(all.size());
+    for (const std::string& bytes : all) {
+        Cites cites;
+        const auto line = readLine(how, bytes, cites);
+        if (!line) return line.error();
+        if (!taken.lines.empty() && line->seq != taken.lines.back().seq + 1)
+            return malformed("change: number");
+        const auto fresh = static_cast<std::size_t>(std::count_if(cites.begin(), cites.end(),
+            [&](const auto& cited) { return !taken.cites.contains(cited.first); }));
+        if (taken.cites.size() + fresh > mostCites) break;
+        for (const auto& [stream, number] : cites) {
+            std::int64_t& highest = taken.cites[stream];
+            highest = std::max(highest, number);
+        }
+        taken.lines.push_back(*line);
+    }
+    if (taken.lines.empty() && !all.empty()) return Error{ErrorCode::SegmentTooLarge, {"cites"}};
+    if (taken.lines.empty()) return malformed("no change");
+    return taken;
+}
+
+// The payload, and how many bytes the lines had before packing.
+std::pair<std::string, std::size_t> packed(std::span<const std::string> lines)
+{
+    std::size_t size = 0;
+    for (const std::string& line : lines) size += line.size() + 1;
+    std::string raw;
+    raw.reserve(size);
+    for (const std::string& line : lines) raw.append(line) += '\n';
+    return {pack(raw), size};
+}
+
+SegmentHeader headerOf(const Sealing& how, const Sealed& sealed, std::size_t rawBytes)
 {
     SegmentHeader header;
     header.programme = how.programme;
     header.stream = how.stream;
     header.key = how.key;
-    header.first = lines.front().change.ref.seq;
-    header.last = lines.back().change.ref.seq;
+    header.first = sealed.lines.front().seq;
+    header.last = sealed.lines.back().seq;
     header.previous = how.previous;
-    header.root = rootHash(lines);
+    std::vector<Hash> leaves;
+    for (const SealedLine& line : sealed.lines) leaves.push_back(line.leaf);
+    header.root = rootHash(leaves);
     header.rawBytes = static_cast<std::int64_t>(rawBytes);
     header.roster = how.roster;
-    const auto [earliest, latest] = std::minmax_element(lines.begin(), lines.end(),
-        [](const SegmentLine& a, const SegmentLine& b) { return a.change.at < b.change.at; });
-    header.earliest = earliest->change.at;
-    header.latest = latest->change.at;
-    header.cites = citesOf(lines);
+    const auto [earliest, latest] = std::minmax_element(sealed.lines.begin(), sealed.lines.end(),
+        [](const SealedLine& a, const SealedLine& b) { return a.at < b.at; });
+    header.earliest = earliest->at;
+    header.latest = latest->at;
+    header.cites = sealed.cites;
     return header;
 }
 
@@ -118,21 +146,31 @@ std::string segmentBytes(const SegmentHead& head)
 Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lines, const Sign& sign)
 {
     if (how.stream != streamOf(how.key, how.programme)) return malformed("stream");
-    const auto taken = takeLines(how, lines);
-    if (!taken) return taken.error();
-    if ((taken->front().change.ref.seq == 1) != (how.previous == Hash{})) return malformed("prev");
+    std::span<const std::string> fitting = fittingRaw(lines);
     SegmentHead head;
-    std::span<const SegmentLine> kept = *taken;
-    std::string raw = joined(kept);
-    head.payload = pack(raw);
+    Result<Sealed> taken = malformed("no change");
+    std::size_t rawBytes = 0;
     // One change always fits: 64 KiB grow by a few bytes at most.
-    while (head.payload.size() > mostPayloadBytes && kept.size() > 1) {
-        const std::size_t fitting = kept.size() * mostPayloadBytes / head.payload.size();
-        kept = kept.first(std::clamp<std::size_t>(fitting, 1, kept.size() - 1));
-        raw = joined(kept);
-        head.payload = pack(raw);
+    while (true) {
+        // Most often all of them go in: they are packed while they are read.
+        auto packing = beside(fitting.size(), [fitting] { return packed(fitting); });
+        taken = takeLines(how, fitting);
+        auto [payload, raw] = packing.get();
+        if (!taken) return taken.error();
+        const std::size_t all = taken->lines.size();
+        if (all < fitting.size()) {
+            fitting = fitting.first(all);
+        } else if (payload.size() > mostPayloadBytes && all > 1) {
+            fitting =
+                fitting.first(std::clamp<std::size_t>(all * mostPayloadBytes / payload.size(), 1, all - 1));
+        } else {
+            head.payload = std::move(payload);
+            rawBytes = raw;
+            break;
+        }
     }
-    head.header = headerOf(how, kept, raw.size());
+    if ((taken->lines.front().seq == 1) != (how.previous == Hash{})) return malformed("prev");
+    head.header = headerOf(how, *taken, rawBytes);
     head.headerBytes = headerText(head.header);
     head.id = segmentId(head.headerBytes);
     head.signature = sign(signedText(head.headerBytes));

@@ -100,7 +100,7 @@ Folded oracle(std::vector<Change> changes)
 struct Act {
     std::uint8_t stream;
     std::int64_t seq;
-    std::map<std::string, FieldSet> fields;
+    ByName<FieldSet> fields;
     std::vector<ChangeRef> saw = {};
 };
 

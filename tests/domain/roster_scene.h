@@ -15,7 +15,7 @@ namespace duskrow::tests {
 // are named by words; what is said counts or not as the roster finds.
 class RosterScene {
 public:
-    using Fields = std::map<std::string, domain::FieldSet>;
+    using Fields = domain::ByName<domain::FieldSet>;
 
     struct Keys {
         domain::PublicKey key{};

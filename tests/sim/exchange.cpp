@@ -5,6 +5,7 @@
 #include "sim/world.h"
 #include "store/segments.h"
 #include "sync/carry/carry_route.h"
+#include "sync/exchange/intake.h"
 #include "sync/exchange/segments_of_store.h"
 #include "sync/folder/folder_files.h"
 #include "sync/folder/folder_route.h"
@@ -54,7 +55,9 @@ bool exchangeFolder(World& world, Phone& phone)
 void deliver(World& world, Phone& phone, const std::string& bytes)
 {
     sync::ExchangeReport report;
-    const auto taken = sync::takeIn(*phone.store, bytes, "parcel", world.timeOf(phone), report);
+    sync::Intake intake(*phone.store, world.timeOf(phone), report);
+    auto taken = intake.add(bytes, "parcel");
+    if (taken) taken = intake.finish();
     if (!taken && !world.isFailing) broken("a parcel is not taken in: " + taken.error().detail);
     phone.mayRenew = phone.mayRenew || report.metFork;
 }

@@ -4,6 +4,7 @@
 
 #include "sim/link.h"
 #include "store/segments.h"
+#include "sync/exchange/intake.h"
 #include "sync/exchange/segments_of_store.h"
 
 namespace duskrow::sim {
@@ -153,7 +154,9 @@ private:
         std::size_t taken = 0;
         for (const std::string& item : itemsIn(answer.body)) {
             sync::ExchangeReport report;
-            const auto in = sync::takeIn(*m_phone.store, item, route, m_world.now, report);
+            sync::Intake intake(*m_phone.store, m_world.now, report);
+            auto in = intake.add(item, route);
+            if (in) in = intake.finish();
             if (!in && m_world.isFailing) return false;
             if (!in) broken("a page is not taken in: " + in.error().detail);
             if (report.keptAside + report.unfinished > 0) broken("the hub sent what is not sound");

@@ -14,11 +14,17 @@ void stampVersion(Uuid& id, std::uint8_t version)
     id.bytes[8] = static_cast<std::uint8_t>((id.bytes[8] & 0x3F) | 0x80);
 }
 
+constexpr std::array<std::int8_t, 256> hexDigits = [] {
+    std::array<std::int8_t, 256> digits{};
+    digits.fill(-1);
+    for (int i = 0; i < 10; ++i) digits[static_cast<std::size_t>('0' + i)] = static_cast<std::int8_t>(i);
+    for (int i = 0; i < 6; ++i) digits[static_cast<std::size_t>('a' + i)] = static_cast<std::int8_t>(10 + i);
+    return digits;
+}();
+
 int hexDigit(char c)
 {
-    if (c >= '0' && c <= '9') return c - '0';
-    if (c >= 'a' && c <= 'f') return c - 'a' + 10;
-    return -1;
+    return hexDigits[static_cast<std::uint8_t>(c)];
 }
 
 } // namespace

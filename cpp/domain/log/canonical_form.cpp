@@ -35,6 +35,12 @@ std::optional<char> controlOf(std::string_view digits)
 // letter is not written in the one way.
 bool passString(std::string_view text, std::size_t& at)
 {
+    const std::size_t end = text.find('"', at);
+    if (end == std::string_view::npos) return false;
+    if (text.substr(at, end - at).find('\\') == std::string_view::npos) {
+        at = end + 1;
+        return true;
+    }
     while (at < text.size() && text[at] != '"') {
         if (text[at++] != '\\') continue;
         if (at == text.size()) return false;

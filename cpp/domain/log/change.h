@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <map>
-
+#include "domain/base/by_name.h"
 #include "domain/base/signing.h"
 #include "domain/records/field.h"
 
@@ -33,7 +32,7 @@ struct Change {
     Uuid site; // the site concerned; nil when it concerns the whole programme
     Instant at;
     std::chrono::minutes offset{0};
-    std::map<std::string, FieldSet> fields;
+    ByName<FieldSet> fields;
     std::vector<ChangeRef> saw; // all versions seen; written when the change withdraws or rules on a record
 
     bool operator==(const Change&) const = default;

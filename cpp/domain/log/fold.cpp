@@ -43,13 +43,17 @@ bool sameValue(const std::vector<Head>& heads)
 
 void pickValues(Folded& folded)
 {
+    folded.values.reserve(folded.heads.size());
+    const auto add = [&](const std::string& field, Value value) {
+        folded.values.emplace_hint(folded.values.end(), field, std::move(value));
+    };
     for (const auto& [field, heads] : folded.heads) {
         if (heads.size() == 1 || sameValue(heads)) {
-            folded.values[field] = heads.front().value;
+            add(field, heads.front().value);
             continue;
         }
         const MergeClass merge = mergeClassOf(folded.kind, field);
-        folded.values[field] = merge == MergeClass::Remark ? bothRemarks(heads) : provisional(heads);
+        add(field, merge == MergeClass::Remark ? bothRemarks(heads) : provisional(heads));
         if (merge == MergeClass::Measured) folded.differences.push_back({field, heads});
     }
 }
@@ -157,14 +161,17 @@ Folded fold(std::span<const Change> changes, const FoldContext& context)
     if (!folded.isThere) return folded;
     folded.kind = ordered.front()->kind;
 
-    std::map<std::string, std::set<ChangeRef>> cited;
+    std::set<std::pair<std::string_view, ChangeRef>> cited;
     for (const Change* change : ordered) {
-        for (const auto& [field, set] : change->fields) cited[field].insert(set.base.begin(), set.base.end());
+        for (const auto& [field, set] : change->fields)
+            for (const ChangeRef& ref : set.base) cited.emplace(field, ref);
         if (folded.site.isNil()) folded.site = change->site;
     }
+    folded.heads.reserve(ordered.front()->fields.size());
     for (const Change* change : ordered)
         for (const auto& [field, set] : change->fields)
-            if (!cited[field].contains(change->ref)) folded.heads[field].push_back({change->ref, set.value});
+            if (cited.empty() || !cited.contains({field, change->ref}))
+                folded.heads[field].push_back({change->ref, set.value});
 
     pickValues(folded);
     weighWithdrawal(folded, ordered);

@@ -25,8 +25,8 @@ struct Folded {
     std::string kind;
     Uuid record;
     Uuid site;
-    std::map<std::string, std::vector<Head>> heads;
-    std::map<std::string, Value> values; // one value a field: the head, or the provisional pick
+    ByName<std::vector<Head>> heads;
+    ByName<Value> values; // one value a field: the head, or the provisional pick
     std::vector<Difference> differences; // of measured fields only
     bool broughtBack = false; // withdrawn by one who had not seen an edit that still stands
     std::vector<std::pair<ChangeRef, Standing>> aside; // what the roster does not let count

@@ -101,6 +101,7 @@ bool readFields(const element& held, Change& change)
 {
     object fields;
     if (held.get(fields) != simdjson::SUCCESS) return false;
+    change.fields.reserve(fields.size());
     std::string_view before;
     bool isFirst = true;
     for (const auto& [key, set] : fields) {

@@ -72,22 +72,22 @@ Result<Done> checkValue(const Field& field, const Value& value)
 {
     if (isEmpty(value))
         return field.required ? Result<Done>(Error{ErrorCode::Empty, {std::string(field.name)}}) : Done{};
-    const Error wrongType{ErrorCode::NotANumber, {std::string(field.name)}};
+    const auto wrongType = [&] { return Error{ErrorCode::NotANumber, {std::string(field.name)}}; };
     switch (field.type) {
     case FieldType::Flag:
-        return std::holds_alternative<bool>(value) ? Result<Done>(Done{}) : wrongType;
+        return std::holds_alternative<bool>(value) ? Result<Done>(Done{}) : wrongType();
     case FieldType::Integer:
         if (const auto* number = std::get_if<std::int64_t>(&value)) return checkInteger(field, *number);
-        return wrongType;
+        return wrongType();
     case FieldType::Text:
     case FieldType::Code:
     case FieldType::Day:
     case FieldType::Id:
     case FieldType::Decimal:
         if (const auto* text = std::get_if<std::string>(&value)) return checkText(field, *text);
-        return wrongType;
+        return wrongType();
     }
-    return wrongType;
+    return wrongType();
 }
 
 bool canHold(const Field& field, const Value& value)
