@@ -164,7 +164,7 @@ bool Folding::hasOthers(const Uuid& record, std::size_t known, bool hasTail)
     return own->getColumn(0).getInt() != 0;
 }
 
-void Folding::take(std::vector<Change> added)
+void Folding::take(std::vector<Change> added, std::span<const std::int64_t> segments)
 {
     load();
     const bool hasTail = this->hasTail();
@@ -179,7 +179,10 @@ void Folding::take(std::vector<Change> added)
         const std::span<const Change> own(from, to);
         const bool isNew = !hasOthers(record, own.size(), hasTail);
         std::vector<Change> all;
-        if (!isNew) all = changesOf(record);
+        if (!isNew) {
+            all = m_lines.changesOf(record, segments);
+            if (!segments.empty()) all.insert(all.end(), own.begin(), own.end());
+        }
         const std::span<const Change> changes = isNew ? own : std::span<const Change>(all);
         put(changes, isNew);
         if (own.front().kind == "ruling") {

@@ -26,8 +26,8 @@ public:
     domain::Folded folded(std::span<const domain::Change> ofOneRecord);
 
     // Folds the records of these new changes, which are already in the log, and whatever else depends on
-    // them.
-    void take(std::vector<domain::Change> added);
+    // them. `segments` hold these changes and no others that are used.
+    void take(std::vector<domain::Change> added, std::span<const std::int64_t> segments = {});
     // Forgets what it knows: after a transaction that did not come about.
     void forget();
 

@@ -89,7 +89,7 @@ std::int64_t SealedLines::version()
     return query->getColumn(0).getInt64();
 }
 
-std::vector<Change> SealedLines::changesOf(const Uuid& record)
+std::vector<Change> SealedLines::changesOf(const Uuid& record, std::span<const std::int64_t> atHand)
 {
     std::vector<Change> changes;
     const auto take = [&](std::string_view body) {
@@ -99,7 +99,9 @@ std::vector<Change> SealedLines::changesOf(const Uuid& record)
         Running query = m_statements.prepared("SELECT segment, line FROM sealed WHERE record=?");
         query->bind(1, record.bytes.data(), static_cast<int>(record.bytes.size()));
         while (query->executeStep()) {
-            const auto unpacked = segment(query->getColumn(0).getInt64());
+            const std::int64_t id = query->getColumn(0).getInt64();
+            if (std::find(atHand.begin(), atHand.end(), id) != atHand.end()) continue;
+            const auto unpacked = segment(id);
             const auto line = static_cast<std::size_t>(query->getColumn(1).getInt64());
             if (unpacked && line < unpacked->lines.size()) take(unpacked->lines[line]);
         }

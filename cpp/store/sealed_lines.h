@@ -3,6 +3,7 @@
 
 #include <list>
 #include <memory>
+#include <span>
 
 #include "domain/log/change.h"
 #include "store/statements.h"
@@ -24,8 +25,10 @@ public:
     // Null when there is no such segment, or its payload does not unpack.
     std::shared_ptr<const UnpackedSegment> segment(std::int64_t id);
 
-    // The changes of a record, from segments and from the own tail, in no particular order.
-    std::vector<domain::Change> changesOf(const domain::Uuid& record);
+    // The changes of a record, from segments and from the own tail, in no particular order; without those in
+    // the segments that are at hand already.
+    std::vector<domain::Change> changesOf(
+        const domain::Uuid& record, std::span<const std::int64_t> atHand = {});
     void clear();
 
 private:

@@ -154,6 +154,7 @@ void SegmentShelf::use(std::int64_t id, const SegmentId& hash, std::vector<Chang
     addLines(id, changes, firstOf(id));
     taken.changes += static_cast<std::int64_t>(changes.size());
     std::vector<Change> all = std::move(changes);
+    std::vector<std::int64_t> used{id};
     std::vector<SegmentId> ready{hash};
     while (!ready.empty()) {
         const SegmentId before = ready.back();
@@ -182,10 +183,11 @@ void SegmentShelf::use(std::int64_t id, const SegmentId& hash, std::vector<Chang
             addLines(waiting, more, firstOf(waiting));
             taken.changes += static_cast<std::int64_t>(more.size());
             all.insert(all.end(), std::move_iterator(more.begin()), std::move_iterator(more.end()));
+            used.push_back(waiting);
             ready.push_back(found);
         }
     }
-    m_folding.take(std::move(all));
+    m_folding.take(std::move(all), used);
 }
 
 // Adds to a partial segment what this form shows of it.
