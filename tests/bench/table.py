@@ -1,11 +1,14 @@
 # SPDX-License-Identifier: MIT
 """One table of runs: medians of each program.
 
-    table.py OURS.jsonl [PEERS.jsonl]    fails when push, pull and second exchange together are not five times
+    table.py OURS.jsonl [PEERS.jsonl [TEXT...]]
+                                         TEXT is what a program printed that writes no JSON: `run N`, then lines
+                                         like `push1_ms 12 up 34 down 56`. Fails when push, pull and second exchange together are not five times
                                          faster than those of the fastest program beside ours
 """
 import collections
 import json
+import pathlib
 import statistics
 import sys
 
@@ -19,6 +22,24 @@ def runs_in(name):
             run = json.loads(line)
             runs[run["tool"]].append(run)
     return runs
+
+
+def runs_in_text(name):
+    """Bytes go by the name of the time before them: push1_up, push1_down."""
+    runs = []
+    with open(name, encoding="utf-8") as lines:
+        for words in map(str.split, lines):
+            if words[:1] == ["run"]:
+                runs.append({"tool": pathlib.Path(name).stem})
+            elif runs and words and words[0].endswith("_ms"):
+                runs[-1][words[0]] = float(words[1])
+                for key, value in zip(words[2::2], words[3::2]):
+                    if key in ("up", "down"):
+                        runs[-1][f"{words[0].removesuffix('_ms')}_{key}"] = float(value)
+            elif runs and "disk_final" in words:
+                runs[-1]["disk_bytes"] = float(words[-1])
+    whole = [run for run in runs if {"push1_ms", "pull1_ms", "sync2_ms"} <= run.keys()]
+    return {whole[0]["tool"]: whole} if whole else {}
 
 
 def median(runs, *names):
@@ -46,7 +67,10 @@ def row_of(tool, runs):
 
 def main():
     ours = [row_of(tool, runs) for tool, runs in runs_in(sys.argv[1]).items()]
-    peers = [row_of(tool, runs) for tool, runs in runs_in(sys.argv[2]).items()] if len(sys.argv) > 2 else []
+    beside = dict(runs_in(sys.argv[2])) if len(sys.argv) > 2 else {}
+    for name in sys.argv[3:]:
+        beside |= runs_in_text(name)
+    peers = [row_of(tool, runs) for tool, runs in beside.items()]
     print(f"\n{'program':<34}{'push':>7}{'pull':>7}{'second':>7}{'sum ms':>8}{'first kB':>10}{'second kB':>10}"
           f"{'disk MB':>9}{'memory MB':>10}{'kept':>6}{'merged':>7}")
     for row in ours + sorted(peers, key=lambda row: row["sum"]):
