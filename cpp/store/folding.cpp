@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "domain/records/roster.h"
+#include "store/founders.h"
 #include "store/segments.h"
 
 namespace duskrow::store {
@@ -217,6 +218,7 @@ void Folding::takeRoster(const std::vector<Change>& added)
     }
     // As long as one is alone everything counts, whatever the roster says.
     if (!isTouched || (m_roster.isAlone() && !mayEnd)) return;
+    giveWay(m_database, m_programme, m_rosterChanges);
     const Roster before = std::exchange(m_roster, readRoster());
     weighAgain(before);
 }

@@ -315,9 +315,10 @@ Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
 }
 
 // The old key vouches for the new stream in its first change, so that nobody has to let this device in again.
+// Alone too: once something was handed over, others may have come in since the store was copied.
 Result<Done> Store::goOnFrom(const StreamKey& before)
 {
-    if (m_folding->roster().isAlone()) return Done{};
+    if (m_folding->roster().isAlone() && before.handedOver == 0) return Done{};
     Device device;
     device.id = deviceId(m_programme, m_key.stream);
     device.stream = formatHex(m_key.stream);
@@ -325,7 +326,12 @@ Result<Done> Store::goOnFrom(const StreamKey& before)
     device.followsKey = formatHex(before.publicKey);
     device.proof = formatHex(signWith(before, claimMessage(m_programme, m_key.stream)));
     Batch batch;
-    batch.author = m_folding->roster().memberOf(before.stream);
+    const auto author = guarded<Uuid>(m_path, [&] {
+        const Uuid member = m_folding->roster().memberOf(before.stream);
+        return member.isNil() ? parseUuid(setting(*m_database, "device/me")).value_or(Uuid{}) : member;
+    });
+    if (!author) return author.error();
+    batch.author = *author;
     batch.at = std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
     batch.edits.push_back(creation(device, {}));
     const auto kept = keepNow(std::move(batch));

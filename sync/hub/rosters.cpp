@@ -66,6 +66,8 @@ bool isActive(const Roster& roster, const StreamId& stream, Instant now)
 {
     const auto device = roster.devices().find(stream);
     if (device == roster.devices().end() || device->second.endedAfter) return false;
+    // The word of a root counts until it is ended: if it were shut out, nobody could let anybody in again.
+    if (device->second.isRoot) return true;
     const auto member = roster.members().find(device->second.member);
     return member == roster.members().end() || !isOver(member->second.until, now);
 }

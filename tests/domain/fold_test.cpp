@@ -242,6 +242,24 @@ private Q_SLOTS:
         QVERIFY(foldActs({one, other}).differences.empty());
     }
 
+    // Withdrawn once more by somebody whose stream stands before the first one's, and who saw less.
+    void whatAnEarlierWithdrawalSawIsNotSeenByTheNext_data()
+    {
+        QTest::addColumn<int>("next");
+        QTest::newRow("a stream before") << 2;
+        QTest::newRow("a stream after") << 4;
+    }
+    void whatAnEarlierWithdrawalSawIsNotSeenByTheNext()
+    {
+        QFETCH(int, next);
+        const auto stream = static_cast<std::uint8_t>(next);
+        const auto folded = foldActs({{1, 1, {{"pest", {moths(9), {}}}}}, {1, 2, {{"remark", {"rain"s, {}}}}},
+            {3, 1, {{"withdrawn", {"twice"s, {}}}}, {ref(1, 1), ref(1, 2)}},
+            {stream, 1, {{"withdrawn", {"twice"s, {ref(3, 1)}}}}, {ref(1, 1), ref(3, 1)}}});
+        QVERIFY(folded.broughtBack);
+        QVERIFY(isEmpty(folded.values.at("withdrawn")));
+    }
+
     void withdrawnRecordsStayWithdrawnWhenEverythingWasSeen()
     {
         const auto folded = foldActs(

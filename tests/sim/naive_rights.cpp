@@ -56,6 +56,12 @@ bool NaiveRoster::isEnded(const StreamId& stream) const
     return found != m_devices.end() && found->second.end;
 }
 
+bool NaiveRoster::isOnly(const std::set<StreamId>& these) const
+{
+    return std::all_of(
+        m_devices.begin(), m_devices.end(), [&](const auto& device) { return these.contains(device.first); });
+}
+
 bool NaiveRoster::isCoordinator(const StreamId& stream) const
 {
     return m_roots.contains(stream) || (m_devices.contains(stream) && m_coordinatorStreams.contains(stream));

@@ -47,6 +47,8 @@ public:
     [[nodiscard]] bool isEnrolled(const StreamId& stream) const { return m_devices.contains(stream); }
     [[nodiscard]] bool isRoot(const StreamId& stream) const { return m_roots.contains(stream); }
     [[nodiscard]] bool isEnded(const StreamId& stream) const;
+    // Nobody else takes part.
+    [[nodiscard]] bool isOnly(const std::set<StreamId>& these) const;
     [[nodiscard]] Uuid memberOf(const StreamId& stream) const;
 
 private:

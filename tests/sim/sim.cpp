@@ -5,6 +5,7 @@
 #include <chrono>
 #include <cstring>
 #include <iostream>
+#include <string_view>
 #include <unistd.h>
 
 #include "sim/world.h"
@@ -41,6 +42,18 @@ Wanted wantedIn(int count, char** words)
     return wanted;
 }
 
+// Of another process, and always of the same length: the path stands in stores, and how many pages a store
+// writes must not hang on it.
+std::string nameOfProcess()
+{
+    static constexpr std::string_view digits =
+        "0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
+    std::string name;
+    for (auto rest = static_cast<std::size_t>(getpid()); name.size() < 4; rest /= digits.size())
+        name += digits[rest % digits.size()];
+    return name;
+}
+
 struct Counts {
     std::map<std::string, long> faults; // injected
     std::map<std::string, long> counts; // what came of them
@@ -73,7 +86,7 @@ int main(int count, char** words)
 {
     const Wanted wanted = wantedIn(count, words);
     const fs::path base = fs::exists("/dev/shm") ? "/dev/shm" : fs::temp_directory_path();
-    const fs::path folder = base / ("duskrow-sim-" + std::to_string(getpid()));
+    const fs::path folder = base / ("duskrow-sim-" + nameOfProcess());
     const auto began = std::chrono::steady_clock::now();
     Counts counts;
     long bad = 0;

@@ -1,34 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <QTest>
 
-#include "store/segment_scene.h"
+#include "store/stream_scene.h"
 
 using namespace duskrow::domain;
 using namespace duskrow::store;
 using namespace duskrow::tests;
-
-namespace {
-
-void keepOne(Store& store, std::uint32_t number)
-{
-    QVERIFY(store.keepNow(batchOf(visitOf(number, number))).has_value());
-}
-
-void sealOwn(Store& store)
-{
-    const auto reader = store.reader();
-    const auto tail = unsealedTail(**reader, store.stream(), 100);
-    const IncomingSegment segment = segmentOf(store.stream(), tail->first, tail->lines, tail->previous);
-    QVERIFY(store.sealNow(segment.row).has_value());
-}
-
-bool isSound(const StoreScene& scene)
-{
-    const auto report = checkStore(scene.path());
-    return report.has_value() && report->isSound();
-}
-
-} // namespace
 
 // What else changes when a device begins a new stream, and when it must.
 class NewStreamTest : public QObject {
@@ -64,6 +41,53 @@ private Q_SLOTS:
         const auto reader = (*store)->reader();
         QVERIFY(!visit(**reader, idOf(1))->has_value());
         QCOMPARE(asideChanges(**reader)->size(), std::size_t{1});
+        QVERIFY(isSound(scene));
+    }
+
+    // Put back from when he was alone, and others had come in since by the word of the old stream: they know
+    // nothing of a second founder, and what he shows must be what they show.
+    void whoWasNotAloneAfterAllIsNoFounder_data()
+    {
+        QTest::addColumn<bool>("hasKey");
+        QTest::newRow("without the old key") << false;
+        QTest::newRow("with the old key") << true;
+    }
+    void whoWasNotAloneAfterAllIsNoFounder()
+    {
+        QFETCH(bool, hasKey);
+        const StoreScene scene;
+        StreamId first;
+        IncomingSegment earlier;
+        {
+            const auto store = scene.open();
+            first = store->stream();
+            keepOne(*store, 1);
+            earlier.row = sealOwn(*store);
+        }
+        copyFile(scene.path(), scene.path("backup"));
+        IncomingSegment later;
+        {
+            const auto store = scene.open();
+            letIn(*store);
+            const auto reader = store->reader();
+            later = segmentOf(first, 2, unsealedTail(**reader, first, 100)->lines, earlier.row.id);
+            QVERIFY(store->sealNow(later.row).has_value());
+        }
+        copyFile(scene.path("backup"), scene.path());
+        OpenHow how = scene.how();
+        if (!hasKey) how.keyFolder = scene.path("other keys");
+        const auto store = Store::open(scene.path(), how);
+        QVERIFY(store.has_value());
+        const StreamId own = (*store)->stream();
+        QVERIFY((foundersOf(scene) == std::set{first, own}));
+        keepOne(**store, 2);
+        QVERIFY((*store)->takeNow(later)->as == TakenAs::Used);
+        QVERIFY(foundersOf(scene) == std::set{first});
+        const auto reader = (*store)->reader();
+        const auto roster = rosterOf(**reader, (*store)->programme());
+        QCOMPARE(roster->isRoot(own), hasKey); // the old one vouched for it
+        QVERIFY(roster->isEnrolled(RosterScene::stream("gus")));
+        QVERIFY(visit(**reader, idOf(2))->has_value()); // nobody loses sight of what he entered
         QVERIFY(isSound(scene));
     }
 

@@ -21,12 +21,16 @@ private Q_SLOTS:
         Phone coordinator = m_scene->joined(founder, 4, "coordinator");
         Phone ended = m_scene->joined(founder, 5, "grower");
         Phone past = m_scene->joined(founder, 6, "grower");
+        // A root counts until it is ended, whatever the last day of its member.
+        Phone pastRoot = m_scene->joined(founder, 7, "coordinator");
         founder.writeEnd(ended, 1);
-        founder.write("member", past.member, {{"until_day", std::string("2026-07-01")}});
+        founder.write("device", pastRoot.device(), {{"root", true}});
+        for (const Phone* one : {&past, &pastRoot})
+            founder.write("member", one->member, {{"until_day", std::string("2026-07-01")}});
         QCOMPARE(m_scene->push(founder.seal(), founder.token).status, 201);
         m_tokens = {{"root", founder.token}, {"coordinator", coordinator.token}, {"grower", grower.token},
-            {"agronomist", agronomist.token}, {"ended", ended.token}, {"past", past.token}, {"nobody", ""},
-            {"guess", std::string(64, 'a')}};
+            {"agronomist", agronomist.token}, {"ended", ended.token}, {"past", past.token},
+            {"past root", pastRoot.token}, {"nobody", ""}, {"guess", std::string(64, 'a')}};
         grower.visit(1, uuidOf(3, 1));
         m_segment = grower.seal();
     }
@@ -40,7 +44,7 @@ private Q_SLOTS:
         const std::map<std::string, int> outside{
             {"ended", 401}, {"past", 401}, {"nobody", 401}, {"guess", 401}};
         for (const char* who :
-            {"root", "coordinator", "grower", "agronomist", "ended", "past", "nobody", "guess"})
+            {"root", "past root", "coordinator", "grower", "agronomist", "ended", "past", "nobody", "guess"})
             for (const char* call : {"GET state", "GET segments", "GET vector", "GET aside", "GET aside/0",
                      "HEAD photographs/0", "GET photographs/0", "PUT photographs/0", "PUT segments/0/0"}) {
                 const bool isIn = !outside.contains(who);
@@ -82,7 +86,7 @@ private Q_SLOTS:
 private:
     static int statusInside(const std::string& who, const std::string& call)
     {
-        const bool isCoordinator = who == "root" || who == "coordinator";
+        const bool isCoordinator = who == "root" || who == "past root" || who == "coordinator";
         if (call.starts_with("GET aside")) return !isCoordinator ? 403 : call == "GET aside" ? 200 : 404;
         if (call.find("photographs") != std::string::npos) return call.starts_with("PUT") ? 400 : 404;
         return call.starts_with("PUT") ? 400 : 200;

@@ -67,10 +67,13 @@ void weighWithdrawal(Folded& folded, const Ordered& changes)
     if (found == folded.values.end()) return;
     if (found->second == Value{std::string()}) found->second = Value{}; // no reason at all: it stands
     if (isEmpty(found->second)) return;
-    std::set<ChangeRef> seen;
-    for (const Head& head : folded.heads.at(std::string(withdrawnField))) seen.insert(head.ref);
+    // What stands of the withdrawal, and what that saw; what an earlier one saw, which it replaces, is
+    // nothing to it.
+    std::set<ChangeRef> standing;
+    for (const Head& head : folded.heads.at(std::string(withdrawnField))) standing.insert(head.ref);
+    std::set<ChangeRef> seen = standing;
     for (const Change* change : changes)
-        if (seen.contains(change->ref) && change->fields.contains(std::string(withdrawnField)))
+        if (standing.contains(change->ref) && change->fields.contains(std::string(withdrawnField)))
             seen.insert(change->saw.begin(), change->saw.end());
     for (const auto& [field, heads] : folded.heads)
         for (const Head& head : heads)
