@@ -100,7 +100,8 @@ Value fromDraft(const QJsonValue& draft)
 
 } // namespace
 
-void CorrectionEntries::show(const RecordKind& kind, Values values, const Choices& choices)
+void CorrectionEntries::show(
+    const RecordKind& kind, const ByName<Value>& values, const Choices& choices)
 {
     beginResetModel();
     m_kind = &kind;
@@ -108,7 +109,8 @@ void CorrectionEntries::show(const RecordKind& kind, Values values, const Choice
     for (const Field& field : kind.fields) {
         const auto named = choices.find(std::string(field.name));
         if (!mayBeTyped(field, named != choices.end())) continue;
-        const Value held = values[std::string(field.name)];
+        const auto found = values.find(field.name);
+        const Value held = found == values.end() ? Value{} : found->second;
         m_entries.push_back(
             {&field, held, held, named != choices.end() ? named->second : choicesOf(kind, field)});
     }

@@ -10,6 +10,7 @@
 #include <optional>
 #include <vector>
 
+#include "domain/base/by_name.h"
 #include "domain/records/field.h"
 
 namespace duskrow::app {
@@ -33,7 +34,8 @@ public:
     using QAbstractListModel::QAbstractListModel;
 
     // Shows a record as it stands; what was typed before is forgotten.
-    void show(const domain::RecordKind& kind, Values values, const Choices& choices);
+    void show(const domain::RecordKind& kind, const domain::ByName<domain::Value>& values,
+        const Choices& choices);
 
     // What differs from what stands, field by field. An entry set back to what stood is no change.
     [[nodiscard]] Values changed() const;
