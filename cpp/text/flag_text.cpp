@@ -151,7 +151,7 @@ QString flagReason(const Flag& flag, const QLocale& locale)
     case Check::FarBelowAround:
         return aroundReason(flag, numbers, locale);
     case Check::FarAboveBefore:
-        return FlagWords::tr("%1 in %2, after %3 in %4; too few traps are around it for more.")
+        return FlagWords::tr("%1 in %2, after %3 in %4; it could not be held against traps around it.")
             .arg(numbers.caught(0), numbers.over(1), numbers.caught(2), numbers.over(3));
     case Check::CatchUnlikelyLarge:
         return FlagWords::tr("%1 at one visit, where every catch above %2 is asked about.")

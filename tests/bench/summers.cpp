@@ -32,10 +32,14 @@ double normal(std::mt19937_64& dice)
     return std::normal_distribution<double>(0.0, 1.0)(dice);
 }
 
-// A field of standard normal values at the spots: the Cholesky root of their covariance times chance.
+// A field of standard normal values at the spots: the Cholesky root of their covariance times chance. Without
+// a range each spot is by itself.
 std::vector<double> smoothField(const std::vector<Spot>& spots, double rangeKm, std::mt19937_64& dice)
 {
     const std::size_t n = spots.size();
+    std::vector<double> chance(n);
+    for (double& value : chance) value = normal(dice);
+    if (rangeKm <= 0.0) return chance;
     std::vector<std::vector<double>> root(n, std::vector<double>(n, 0.0));
     for (std::size_t i = 0; i < n; ++i)
         for (std::size_t j = 0; j <= i; ++j) {
@@ -45,8 +49,6 @@ std::vector<double> smoothField(const std::vector<Spot>& spots, double rangeKm, 
             for (std::size_t k = 0; k < j; ++k) rest -= root[i][k] * root[j][k];
             root[i][j] = i == j ? std::sqrt(std::max(rest, 1e-12)) : rest / root[j][j];
         }
-    std::vector<double> chance(n);
-    for (double& value : chance) value = normal(dice);
     std::vector<double> field(n, 0.0);
     for (std::size_t i = 0; i < n; ++i)
         for (std::size_t j = 0; j <= i; ++j) field[i] += root[i][j] * chance[j];
@@ -119,7 +121,8 @@ std::vector<RegionalCount> InventedSummer::regionalCounts() const
         for (int inWeek = 0; inWeek < weeks; ++inWeek)
             all.push_back(
                 {summerTrap(trap), summerVisit(trap, inWeek), summerStart + week * inWeek, places[trap],
-                    MothsPerWeek{static_cast<double>(counts[trap][static_cast<std::size_t>(inWeek)])}});
+                    MothsPerWeek{static_cast<double>(counts[trap][static_cast<std::size_t>(inWeek)])},
+                    Nights{7}});
     return all;
 }
 

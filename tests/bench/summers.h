@@ -18,7 +18,7 @@ struct SummerHabits {
     double noise = 3.0; // k of the negative binomial: the smaller, the wilder
     double wholeCatch = 300.0; // median of the region
     double fieldDeviation = 1.0; // of the logarithm
-    double fieldRangeKm = 60.0;
+    double fieldRangeKm = 60.0; // 0: every trap by itself
     double flightDays = 10.0; // standard deviation of the flight
     double peakDays = 2.0; // by which the peak of each trap differs
 };

@@ -19,6 +19,8 @@ constexpr double leastSpread = 0.2;
 constexpr double madToDeviation = 1.4826; // of a normal distribution
 constexpr std::size_t leastResiduals = 20;
 constexpr MothsPerWeek leastTelling{2.0};
+constexpr Nights mostNights{10};
+constexpr double nightsOfAWeek = 7.0;
 constexpr double farAbove = 2.5;
 constexpr double farBelow = -3.0;
 
@@ -57,7 +59,8 @@ public:
     std::vector<RegionalResidual> residuals()
     {
         std::map<LocalDay, Numbers> weeks;
-        for (std::size_t i = 0; i < m_counts.size(); ++i) weeks[m_counts[i].week].push_back(i);
+        for (std::size_t i = 0; i < m_counts.size(); ++i)
+            if (m_counts[i].nights <= mostNights) weeks[m_counts[i].week].push_back(i);
         for (const auto& [week, numbers] : weeks) takeWeek(numbers);
         scoreAll();
         return std::move(m_residuals);
@@ -129,7 +132,8 @@ private:
         for (double& value : values) value = std::abs(value - median);
         const double spread = std::max(leastSpread, madToDeviation * medianOf(std::move(values)));
         for (RegionalResidual& residual : m_residuals) {
-            const double counting = 1.0 / (residual.expected.value() + 1.0);
+            const double weeks = static_cast<double>(m_counts[residual.count].nights.value()) / nightsOfAWeek;
+            const double counting = 1.0 / (residual.expected.value() * weeks + 1.0);
             residual.score = (residual.residual - median) / std::sqrt(spread * spread + counting);
         }
     }

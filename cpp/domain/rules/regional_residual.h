@@ -16,6 +16,7 @@ struct RegionalCount {
     LocalDay week; // first day of the reporting week it is for
     GeoPoint place;
     MothsPerWeek rate; // over the nights since the trap was last emptied
+    Nights nights; // these
 };
 
 // How far a count lies from what the traps around it caught in the same week.
@@ -30,18 +31,19 @@ struct RegionalResidual {
     [[nodiscard]] bool isFarBelow() const;
 };
 
-// Every count that has three traps or more around it, in the order of weeks and then as given.
+// Every count of 10 nights at most that has three traps or more around it, in the order of weeks and then as
+// given. A longer one holds moths of another week.
 //
 // Around are the six nearest traps within 80 km that were counted for the same week, each with its last count
 // of it. Expected is their median of ln(1 + moths a week), moved by how this trap differed from such medians
 // before: by the mean difference, shrunk by v/(v + 2) after v counts. The score is
-//   (r - median r) / sqrt(S^2 + 1/(E + 1)),  S = max(0.2, 1.4826 MAD of all r),
+//   (r - median r) / sqrt(S^2 + 1/(E n/7 + 1)),  S = max(0.2, 1.4826 MAD of all r),  n nights,
 // and far above is beyond 2.5, far below beyond -3. Medians and MAD are those of the residuals with two moths
 // a week and more expected, as soon as there are twenty: in the tails of a short flight all residuals are
 // small, and S with them. One large count moves neither.
 //
 // counts  of one season, pest and trap type; those of one trap in the order of their days
-// Source  own method, rates by simulated summers: tests/bench/checks_rates.cpp. No score below 20 residuals:
+// Source  own method, rates by simulated summers: tests/bench/checks_rates.cpp. 20 residuals, 10 nights:
 //         own choice, no source
 std::vector<RegionalResidual> regionalResiduals(std::span<const RegionalCount> counts);
 

@@ -90,8 +90,8 @@ private:
             if (!caught.rate || !spot) continue;
             const ReportingWeek week = weekCountedFor(
                 caught.day, m_season.week.weekStart, m_season.week.countDay, m_season.week.grace);
-            series.counts.push_back(
-                {facts.trap.id, caught.visit, week.first, spot->place, perWeek(*caught.rate)});
+            series.counts.push_back({facts.trap.id, caught.visit, week.first, spot->place,
+                perWeek(*caught.rate), *caught.nights});
             series.catches.push_back(&caught);
         }
     }

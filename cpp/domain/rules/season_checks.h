@@ -22,7 +22,7 @@ struct SeasonToCheck {
 
 // Every flag of a season, the latest day first. Records are looked at and never changed.
 //
-// A catch is held against the traps around it; only where they are too few is it held against the visit
+// A catch is held against the traps around it; only where that cannot be done is it held against the visit
 // before. Who stood at a trap is the observer as noted, else the author.
 std::vector<Flag> seasonFlags(const SeasonToCheck& season, LocalDay today);
 

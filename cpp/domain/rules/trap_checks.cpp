@@ -123,13 +123,16 @@ private:
         }
     }
 
-    // Without a moth before, the rate of a single one stands for it.
+    // Without a moth before, a single one stands for it. Multiplied out, so that ten times is just that.
     void checkJump(const VisitCatch& before, const VisitCatch& caught)
     {
-        const double moths = std::max(1.0, static_cast<double>(before.count->value()));
-        const double rateBefore = moths / static_cast<double>(before.nights->value());
-        if (caught.count->value() <= farAboveMoths || caught.rate->value() <= farAboveTimes * rateBefore)
-            return;
+        const auto product = [](std::int64_t moths, Nights nights) {
+            return static_cast<double>(moths) * static_cast<double>(nights.value());
+        };
+        const std::int64_t mothsBefore = std::max<std::int64_t>(1, before.count->value());
+        const bool isFarAbove = product(caught.count->value(), *before.nights)
+            > farAboveTimes * product(mothsBefore, *caught.nights);
+        if (!isFarAbove || caught.count->value() <= farAboveMoths) return;
         addCatch(Check::FarAboveBefore, caught,
             {caught.count->value(), caught.nights->value(), before.count->value(), before.nights->value()});
     }
