@@ -213,8 +213,10 @@ void holdWhatIsSaid(std::mt19937_64& dice)
     holdSaid("far above the visit before", alone[Check::FarAboveBefore], Check::FarAboveBefore);
     together.erase(Check::FarAboveAround);
     together.erase(Check::FarBelowAround);
-    alone.erase(Check::FarAboveBefore);
-    for (auto* flags : {&together, &alone}) flags->erase(Check::CatchUnlikelyLarge); // an outbreak has such
+    for (auto* flags : {&together, &alone}) {
+        flags->erase(Check::FarAboveBefore); // of traps that have too few around
+        flags->erase(Check::CatchUnlikelyLarge); // an outbreak has such
+    }
     std::int64_t others = 0;
     for (const auto& flags : {together, alone})
         for (const auto& [check, count] : flags) others += count;

@@ -19,7 +19,7 @@ constexpr double leastSpread = 0.2;
 constexpr double madToDeviation = 1.4826; // of a normal distribution
 constexpr std::size_t leastResiduals = 20;
 constexpr MothsPerWeek leastTelling{2.0};
-constexpr Nights mostNights{10};
+constexpr Nights mostNights{21};
 constexpr double nightsOfAWeek = 7.0;
 constexpr double farAbove = 2.5;
 constexpr double farBelow = -3.0;

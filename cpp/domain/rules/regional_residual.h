@@ -31,8 +31,8 @@ struct RegionalResidual {
     [[nodiscard]] bool isFarBelow() const;
 };
 
-// Every count of 10 nights at most that has three traps or more around it, in the order of weeks and then as
-// given. A longer one holds moths of another week.
+// Every count of 21 nights at most that has three traps or more around it, in the order of weeks and then as
+// given. A longer one tells little of its week.
 //
 // Around are the six nearest traps within 80 km that were counted for the same week, each with its last count
 // of it. Expected is their median of ln(1 + moths a week), moved by how this trap differed from such medians
@@ -43,7 +43,7 @@ struct RegionalResidual {
 // small, and S with them. One large count moves neither.
 //
 // counts  of one season, pest and trap type; those of one trap in the order of their days
-// Source  own method, rates by simulated summers: tests/bench/checks_rates.cpp. 20 residuals, 10 nights:
+// Source  own method, rates by simulated summers: tests/bench/checks_rates.cpp. 20 residuals, 21 nights:
 //         own choice, no source
 std::vector<RegionalResidual> regionalResiduals(std::span<const RegionalCount> counts);
 
