@@ -2941,6 +2941,211 @@
     </message>
 </context>
 <context>
+    <name>Flag</name>
+    <message>
+        <source>%1 min</source>
+        <extracomment>minutes</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished">%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2, or %3 in 7</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; the %2 traps around it caught %3 in 7 nights for the same week, from which about %4 were to be expected.</source>
+        <extracomment>&quot;47 moths in 7 nights&quot;; a number of traps; &quot;5, 7, 3&quot;; a number of moths</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit without a count names a trap that is not here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count of %1 names a trap that is not here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 traps, %2 from one to the next by straight lines, are noted within %3 by one person; at 130 km/h the way takes %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the future</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After take-down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps entered twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second count of a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After another trap took its place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer than before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long since emptied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Away from the trap’s place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faster than anybody drives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Far above the traps around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Far below the traps around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Far above the visit before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Very large catch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Many counts end in 0 or 5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is dated %1 after today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is dated %1 before the trap was set up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is dated %1 after the trap was taken down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two visits to this trap on this day both say %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, though the trap was emptied earlier on that day, with %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is dated %1 after another trap was set up in its stead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, after %2 at the visit before, which did not empty the trap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trap had not been emptied for %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Noted %1 from the trap’s place; fixes within %2 and %3 explain up to %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2, after %3 in %4; it could not be held against traps around it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at one visit, where every catch above %2 is asked about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of one person’s %2 counts of ten moths and more end in 0 or 5, where chance alone gives one in five.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No good count gets this flag while this device has the right day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No good count gets this flag if the day of set-up is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No good count gets this flag if the day of take-down is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No good count gets this flag if the other trap’s day of set-up is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every good count gets this flag until its trap arrives.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every two good counts that are alike get this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every second good count of a day gets this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every good count below the one before gets this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every good count over so many nights gets this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good counts that are typed in later get this flag as well; they may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most 1 good fix in %1 gets this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 good count in %1 gets this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 person in %1 who counts every moth gets this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has measured how many good counts get this flag; it may be real.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in 7 nights, %2 away</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>FrameExtras</name>
     <message>
         <source>Undo</source>
@@ -6638,6 +6843,18 @@
     </message>
     <message>
         <source>One device wrote two different histories, as a copied store does. Both are kept and used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a trap not known here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No record of this season gets a flag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flags: %1. A flag asks to look; it changes no record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -197,6 +197,26 @@ Result<std::vector<Visit>> visitsForCatch(Reader& reader, const Uuid& season)
             "pest_high", "state", "at_least"}});
 }
 
+Result<std::vector<Visit>> visitsForChecks(Reader& reader, const Uuid& season)
+{
+    return reader.select<Visit>({.where = ofSeason,
+        .binds = {formatUuid(season)},
+        .order = "trap, day, at_ms",
+        .only = {"trap", "day", "at_ms", "observer", "outcome", "reason", "emptied", "pest", "unsure",
+            "count_method", "pest_low", "pest_high", "state", "at_least", "lat_e7", "lon_e7",
+            "accuracy_mm"}});
+}
+
+Result<std::vector<Visit>> visitsWithoutTrap(Reader& reader, int year)
+{
+    const std::string text = std::to_string(year);
+    return reader.select<Visit>(
+        {.where = "(trap IS NULL OR trap NOT IN (SELECT id FROM now_trap WHERE withdrawn IS NULL)) "
+                  "AND day BETWEEN ? AND ?",
+            .binds = {text + "-01-01", text + "-12-31"},
+            .order = "day, id"});
+}
+
 Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season)
 {
     return reader.select<Service>(

@@ -56,6 +56,10 @@ domain::Result<std::vector<domain::Decision>> decisionsOfSeason(Reader& reader, 
 domain::Result<std::vector<domain::Visit>> visitsForDue(Reader& reader, const domain::Uuid& season);
 // Of all traps of a season at once, with only the fields that make a season's sum.
 domain::Result<std::vector<domain::Visit>> visitsForCatch(Reader& reader, const domain::Uuid& season);
+// Of all traps of a season at once, with only the fields that a desk's checks look at.
+domain::Result<std::vector<domain::Visit>> visitsForChecks(Reader& reader, const domain::Uuid& season);
+// Visits of the days of a year whose trap is not here, or was withdrawn.
+domain::Result<std::vector<domain::Visit>> visitsWithoutTrap(Reader& reader, int year);
 domain::Result<std::vector<domain::Service>> servicesOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Loan>> loansOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Sample>> samplesOfSeason(Reader& reader, const domain::Uuid& season);

@@ -31,6 +31,12 @@ void addProtocols(CLI::App& line, std::string& folder)
         ->type_name("FOLDER");
 }
 
+void addYear(CLI::App& line, std::string& year)
+{
+    line.add_option("--year", year, "The year of the season (the last one begun if left out)")
+        ->type_name("YEAR");
+}
+
 Result<std::int64_t> wholeNumber(
     const std::string& text, const char* field, std::int64_t low, std::int64_t high)
 {
@@ -51,6 +57,14 @@ Result<LocalDay> dayOrToday(const std::string& text)
     if (!text.empty()) return parseDay(text);
     const QDate today = QDate::currentDate();
     return dayOf(today.year(), static_cast<unsigned>(today.month()), static_cast<unsigned>(today.day()));
+}
+
+Result<std::optional<int>> yearTyped(const std::string& text)
+{
+    if (text.empty()) return std::optional<int>{};
+    const auto year = wholeNumber(text, "year", 1900, 2200);
+    if (!year) return year.error();
+    return std::optional{static_cast<int>(*year)};
 }
 
 std::string keyFolder(const std::string& named)

@@ -5,6 +5,7 @@
 
 #include <CLI/CLI.hpp>
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "domain/base/result.h"
@@ -18,6 +19,7 @@ namespace duskrow::tool {
 void addStore(CLI::App& line, std::string& store);
 void addKeys(CLI::App& line, std::string& folder);
 void addProtocols(CLI::App& line, std::string& folder);
+void addYear(CLI::App& line, std::string& year);
 
 // Digits, with a sign at most.
 //
@@ -30,6 +32,11 @@ domain::Result<std::int64_t> wholeNumber(
 //
 // Errors  NotADay
 domain::Result<domain::LocalDay> dayOrToday(const std::string& text);
+
+// The year of a season; nothing when nothing was typed, which means the last one begun.
+//
+// Errors  those of wholeNumber
+domain::Result<std::optional<int>> yearTyped(const std::string& text);
 
 // The folder of this person's keys where none was named.
 std::string keyFolder(const std::string& named);

@@ -144,15 +144,11 @@ Result<int> saySeason(const SeasonLine& line)
 {
     const auto today = dayOrToday(line.on);
     if (!today) return today.error();
-    std::optional<int> year;
-    if (!line.year.empty()) {
-        const auto typed = wholeNumber(line.year, "year", 1900, 2200);
-        if (!typed) return typed.error();
-        year = static_cast<int>(*typed);
-    }
+    const auto year = yearTyped(line.year);
+    if (!year) return year.error();
     auto reader = openToLook(line.store, line.keys);
     if (!reader) return reader.error();
-    const auto season = seasonWanted(**reader, year, *today);
+    const auto season = seasonWanted(**reader, *year, *today);
     if (!season) return season.error();
     auto records = seasonRecords(**reader, *season, Visits::ForCatch);
     if (!records) return records.error();
@@ -180,8 +176,7 @@ Work declareSeason(CLI::App& line)
     addStore(line, typed->store);
     line.add_option("--trap", typed->trap, "One trap with its visits: its site, its tag, or both")
         ->type_name("NAME");
-    line.add_option("--year", typed->year, "The year of the season (the last one begun if left out)")
-        ->type_name("YEAR");
+    addYear(line, typed->year);
     line.add_option("--on", typed->on, "The day to look from, such as 2026-07-14 (today if left out)")
         ->type_name("DAY");
     line.add_flag("--json", typed->asJson, "For other programs: JSON with all visits");

@@ -11,7 +11,7 @@ namespace duskrow::tool {
 
 inline nlohmann::ordered_json orNull(const std::optional<domain::LocalDay>& day)
 {
-    return day ? nlohmann::ordered_json(formatDay(*day)) : nlohmann::ordered_json();
+    return day ? nlohmann::ordered_json(domain::formatDay(*day)) : nlohmann::ordered_json();
 }
 
 template <typename Q>

@@ -129,12 +129,13 @@ Result<SeasonRecords> seasonRecords(store::Reader& reader, const Season& season,
     records.season = season;
     if (auto error = take(store::trapsOf(reader, season.id), records.traps)) return *error;
     if (auto error = takeNames(reader, records)) return *error;
+    sortByPlace(records);
+    if (wanted == Visits::None) return records;
     auto visits = wanted == Visits::ForDue ? store::visitsForDue(reader, season.id)
                                            : store::visitsForCatch(reader, season.id);
     if (auto error = takeByTrap(std::move(visits), records.visits)) return *error;
     if (auto error = takeByTrap(store::servicesOfSeason(reader, season.id), records.services)) return *error;
     if (auto error = takeByTrap(store::samplesOfSeason(reader, season.id), records.samples)) return *error;
-    sortByPlace(records);
     return records;
 }
 

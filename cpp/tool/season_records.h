@@ -37,8 +37,9 @@ struct SeasonRecords {
 domain::Result<domain::Season> seasonWanted(
     store::Reader& reader, std::optional<int> year, domain::LocalDay today);
 
-enum class Visits { ForCatch, ForDue }; // which of their fields are read
+enum class Visits { ForCatch, ForDue, None }; // which of their fields are read
 
+// With Visits::None, without the records of single traps: for their names.
 domain::Result<SeasonRecords> seasonRecords(
     store::Reader& reader, const domain::Season& season, Visits wanted);
 

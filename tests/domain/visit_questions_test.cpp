@@ -195,6 +195,41 @@ private Q_SLOTS:
             {Question::CatchFarAboveOthers, {6000, 10}}, {Question::CatchUnlikelyLarge, {6000, 5000}}};
         QVERIFY(questionsFor(visit, others, today) == expected);
     }
+
+    // A visit among the records of its trap: itself and withdrawn ones are nobody else's.
+    void aVisitAmongTheRecordsOfItsTrap()
+    {
+        const auto made = [](std::uint8_t number, int daysAgo, qint64 moths) {
+            Visit visit;
+            visit.id.bytes[15] = number;
+            visit.day = today - std::chrono::days{daysAgo};
+            visit.atMs = toMs(noon) - std::int64_t{daysAgo} * 86'400'000;
+            visit.outcome = Outcome::Counted;
+            visit.pest = Moths{moths};
+            visit.emptied = true;
+            return visit;
+        };
+        Trap trap;
+        trap.setDay = today - std::chrono::days{60};
+        std::vector<Visit> visits{made(1, 30, 40), made(2, 2, 40), made(3, 0, 500)};
+        visits[1].withdrawn = "another trap";
+        const Asked expected{{Question::LongSinceEmptied, {30}}, {Question::CatchFarAboveOthers, {500, 40}}};
+        QVERIFY(questionsAbout(visits[2], {trap, visits}, today) == expected);
+        visits[2].outcome = Outcome::CouldNotCount;
+        QVERIFY(
+            questionsAbout(visits[2], {trap, visits}, today) == (Asked{{Question::LongSinceEmptied, {30}}}));
+        visits[1].withdrawn.clear();
+        QVERIFY(questionsAbout(visits[2], {trap, visits}, today) == Asked{});
+    }
+
+    void aVisitWithoutATimeWasMadeAtNoon()
+    {
+        Visit visit;
+        visit.day = today;
+        QVERIFY(momentOf(visit) == noon);
+        visit.atMs = 5;
+        QVERIFY(momentOf(visit) == instantFromMs(5));
+    }
 };
 
 QTEST_APPLESS_MAIN(VisitQuestionsTest)

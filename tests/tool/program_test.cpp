@@ -50,6 +50,7 @@ private Q_SLOTS:
         row("demo", "--seed");
         row("season", "--trap");
         row("due", "--on");
+        row("flags", "--year");
         row("threshold", "--dry-season");
         row("round", "--metric");
         row("band", "CATCH");

@@ -27,12 +27,6 @@ void trim(std::string& text)
     text = QString::fromStdString(text).trimmed().toStdString();
 }
 
-Instant momentOf(const Visit& visit)
-{
-    if (visit.atMs) return instantFromMs(*visit.atMs);
-    return Instant{visit.day->time_since_epoch() + std::chrono::hours{12}};
-}
-
 } // namespace
 
 VisitEntry::VisitEntry(Session& session, TrapBook book, const std::optional<Visit>& before, QObject* parent)
@@ -175,19 +169,9 @@ Moths VisitEntry::soFarBefore() const
 
 std::vector<AskedQuestion> VisitEntry::questions() const
 {
-    std::vector<OtherVisit> known;
-    std::optional<LocalDay> lastEmptied;
-    for (const Visit& other : others()) {
-        known.push_back({momentOf(other), other.emptied == true, other.pest});
-        if (other.emptied == true && *other.day <= day()) lastEmptied = other.day;
-    }
-    const VisitToKeep mine{.day = day(),
-        .at = momentOf(visit()),
-        .caught = visit().outcome == Outcome::Counted ? visit().pest : std::nullopt,
-        .setUp = m_book.trap.setDay,
-        .ended = m_book.trap.endDay,
-        .lastEmptied = lastEmptied};
-    return questionsFor(mine, known, m_session.clock().today());
+    Visit mine = visit();
+    mine.day = day();
+    return questionsAbout(mine, m_book.facts(), m_session.clock().today());
 }
 
 const Sample* VisitEntry::keptSample() const

@@ -3,42 +3,26 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <tuple>
 
 #include "domain/rules/geodesy.h"
+#include "domain/rules/sphere.h"
 
 namespace duskrow::domain {
 
 namespace {
 
-constexpr double meanRadius = 6371008.8;
 // A sphere is wrong by at most 0.56 % against WGS84; the margin covers it both ways.
 constexpr double sphereMargin = 1.012;
-
-struct Direction {
-    double x;
-    double y;
-    double z;
-};
-
-Direction directionOf(GeoPoint place)
-{
-    const double latitude = place.latitude() * std::numbers::pi / 180.0;
-    const double longitude = place.longitude() * std::numbers::pi / 180.0;
-    return {std::cos(latitude) * std::cos(longitude), std::cos(latitude) * std::sin(longitude),
-        std::sin(latitude)};
-}
-
-double distanceOnSphere(const Direction& a, const Direction& b)
-{
-    const double chord = std::hypot(a.x - b.x, a.y - b.y, a.z - b.z);
-    return 2.0 * meanRadius * std::asin(std::min(1.0, chord / 2.0));
-}
 
 double errorOf(Metres accuracy)
 {
     return std::isfinite(accuracy.value()) ? std::max(0.0, accuracy.value()) : 0.0;
+}
+
+double roughDistance(const Direction& origin, GeoPoint place)
+{
+    return distanceOverChord(std::sqrt(chordSquared(origin, directionOf(place)))).value();
 }
 
 struct Candidate {
@@ -56,7 +40,7 @@ std::vector<Candidate> worthMeasuring(
     candidates.reserve(traps.size());
     double largestError = 0.0;
     for (const TrapPlace& trap : traps) {
-        candidates.push_back({&trap, distanceOnSphere(origin, directionOf(trap.place)), {}});
+        candidates.push_back({&trap, roughDistance(origin, trap.place), {}});
         largestError = std::max(largestError, errorOf(trap.accuracy));
     }
     if (candidates.size() <= atMost) return candidates;

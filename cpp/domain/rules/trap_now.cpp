@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "domain/rules/trap_place.h"
+
 namespace duskrow::domain {
 
 namespace {
@@ -62,21 +64,6 @@ void renew(RenewedPart& part, LocalDay day, std::optional<LocalDay> expiry)
     part.wasRenewed = true;
 }
 
-// Where the last move up to today took the trap.
-std::optional<GeoPoint> placeNow(const TrapFacts& facts, LocalDay today)
-{
-    std::optional<GeoPoint> place = facts.trap.place();
-    std::optional<LocalDay> since;
-    for (const Service& service : facts.services) {
-        if (service.what != ServiceWhat::Move || !isKnown(service, service.day, today)) continue;
-        if (!service.latE7 || !service.lonE7 || (since && *service.day < *since)) continue;
-        since = service.day;
-        place =
-            GeoPoint{static_cast<std::int32_t>(*service.latE7), static_cast<std::int32_t>(*service.lonE7)};
-    }
-    return place;
-}
-
 struct EntranceOfDay {
     std::optional<LocalDay> day;
     std::optional<Millimetres> entrance;
@@ -106,7 +93,7 @@ TrapNow trapNow(const TrapFacts& facts, LocalDay today)
 {
     TrapNow now = atSetUp(facts.trap, today);
     now.visits = upTo(today, facts.visits);
-    now.place = placeNow(facts, today);
+    if (const auto spot = spotOn(facts, today)) now.place = spot->place;
     EntranceOfDay entrance;
     entrance.take(facts.trap.setDay.value_or(LocalDay::min()), facts.trap.entrance);
     for (const Service& service : facts.services) {

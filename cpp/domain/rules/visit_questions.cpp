@@ -75,4 +75,27 @@ std::vector<AskedQuestion> questionsFor(
     return asked;
 }
 
+std::vector<AskedQuestion> questionsAbout(const Visit& visit, const TrapFacts& facts, LocalDay today)
+{
+    std::vector<OtherVisit> others;
+    VisitToKeep mine{.day = *visit.day,
+        .at = momentOf(visit),
+        .caught = visit.outcome == Outcome::Counted ? visit.pest : std::nullopt,
+        .setUp = facts.trap.setDay,
+        .ended = facts.trap.endDay,
+        .lastEmptied = {}};
+    for (const Visit& other : facts.visits) {
+        if (other.id == visit.id || !other.day || !other.withdrawn.empty()) continue;
+        others.push_back({momentOf(other), other.emptied == true, other.pest});
+        if (other.emptied == true && *other.day <= mine.day) mine.lastEmptied = other.day;
+    }
+    return questionsFor(mine, others, today);
+}
+
+Instant momentOf(const Visit& visit)
+{
+    if (visit.atMs) return instantFromMs(*visit.atMs);
+    return Instant{visit.day->time_since_epoch() + std::chrono::hours{12}};
+}
+
 } // namespace duskrow::domain

@@ -8,6 +8,7 @@
 
 #include "domain/base/time.h"
 #include "domain/base/units.h"
+#include "domain/rules/trap_facts.h"
 
 namespace duskrow::domain {
 
@@ -53,5 +54,13 @@ struct VisitToKeep {
 // Source  24 hours, 21 days, four times and 20 more, 5,000 moths: common practice, no source
 std::vector<AskedQuestion> questionsFor(
     const VisitToKeep& visit, std::span<const OtherVisit> others, LocalDay today);
+
+// The same of a visit among the records of its trap, before it is kept or long afterwards.
+//
+// visit  has a day; a visit of the same id among the facts is taken for this one and left out
+std::vector<AskedQuestion> questionsAbout(const Visit& visit, const TrapFacts& facts, LocalDay today);
+
+// When a visit was made; noon of its day, UTC, where nobody noted the time.
+Instant momentOf(const Visit& visit);
 
 } // namespace duskrow::domain

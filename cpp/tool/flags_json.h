@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "domain/rules/flag.h"
+#include "tool/season_records.h"
+
+namespace duskrow::tool {
+
+// The name of who stood at the trap; empty when it is not known here.
+QString observerName(const SeasonRecords& records, const domain::Observer& observer);
+// The trap a record belongs to; null when it is not here.
+const domain::Trap* trapIn(const SeasonRecords& records, const domain::Uuid& id);
+
+std::string flagsJson(
+    const SeasonRecords& records, const std::vector<domain::Flag>& flags, domain::LocalDay today);
+
+} // namespace duskrow::tool
