@@ -2,6 +2,8 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include <algorithm>
+
 #include "text/amounts.h"
 #include "tool/arguments.h"
 #include "tool/commands.h"
@@ -47,7 +49,6 @@ QStringList seasonRow(const SeasonRecords& records, const DistrictSeason& distri
         QString::number(season.uncounted), orNothing(season.catches, season.catches.median),
         middleHalf(season.catches), orNothing(season.catches, season.catches.highest),
         district.highest ? records.title(*district.highest) : QStringLiteral("–")};
-    for (const std::size_t traps : season.inBand) row << QString::number(traps);
     return row;
 }
 
@@ -64,14 +65,24 @@ void printSeason(const SeasonRecords& records, const RegionResult& region)
         said(QT_TRANSLATE_NOOP("Tool", "middle half")), said(QT_TRANSLATE_NOOP("Tool", "highest")),
         said(QT_TRANSLATE_NOOP("Tool", "at the trap"))};
     std::vector<int> numbers{1, 2, 3, 4, 5, 6};
+    // Bands are for whole seasons: before there is one, nothing is in any.
+    const auto& inBand = region.whole.season.inBand;
+    const bool hasBands =
+        std::any_of(inBand.begin(), inBand.end(), [](std::size_t traps) { return traps > 0; });
     for (const Band& band : region.bands) {
+        if (!hasBands) break;
         numbers.push_back(static_cast<int>(head.size()));
         head << inLanguage(band.name);
     }
     std::vector<QStringList> rows;
-    for (const DistrictSeason& district : region.districts)
-        rows.push_back(seasonRow(records, district, nameOf(district)));
-    rows.push_back(seasonRow(records, region.whole, said(QT_TRANSLATE_NOOP("Tool", "all"))));
+    const auto add = [&](const DistrictSeason& district, const QString& name) {
+        QStringList row = seasonRow(records, district, name);
+        if (hasBands)
+            for (const std::size_t traps : district.season.inBand) row << QString::number(traps);
+        rows.push_back(std::move(row));
+    };
+    for (const DistrictSeason& district : region.districts) add(district, nameOf(district));
+    add(region.whole, said(QT_TRANSLATE_NOOP("Tool", "all")));
     printTable(head, rows, numbers);
 }
 

@@ -91,6 +91,24 @@ private Q_SLOTS:
         QVERIFY(ran.out.contains(QStringLiteral("Publish none of it as it stands.")));
     }
 
+    // In the middle of the season no trap is in a band; when it is over most are in one.
+    void bandsComeWithWholeSeasons()
+    {
+        QVERIFY(!run("region @demo --on 2026-07-14").out.contains(QStringLiteral("Uncertain")));
+        QVERIFY(run("region @demo --on 2026-07-14 --year 2025").out.contains(QStringLiteral("Uncertain")));
+        const QJsonObject region = run("region @demo --on 2026-07-14 --year 2025 --json")
+                                       .json()[QStringLiteral("regions")]
+                                       .toArray()[0]
+                                       .toObject();
+        int inBand = 0;
+        for (const auto& traps :
+            region[QStringLiteral("whole")].toObject()[QStringLiteral("bands")].toObject())
+            inBand += traps.toInt();
+        QVERIFY(inBand > 0);
+        QCOMPARE(region[QStringLiteral("surface")].toObject()[QStringLiteral("seasons")].toString(),
+            QStringLiteral("whole"));
+    }
+
     void whatIsWrongIsSaid_data()
     {
         QTest::addColumn<QByteArray>("line");
