@@ -121,12 +121,14 @@ std::vector<Kriged> Kriging::at(std::span<const PlaneOffset> places) const
 LeftOut Kriging::leaveOneOut() const
 {
     const auto size = static_cast<Eigen::Index>(m_solved->values.size());
-    const Matrix inverse = m_solved->factor.solve(Matrix::Identity(size, size));
+    Matrix lower = Matrix::Identity(size, size);
+    m_solved->factor.matrixL().solveInPlace(lower);
+    const Vector inverse = lower.colwise().squaredNorm(); // its diagonal
     LeftOut left;
     for (Eigen::Index i = 0; i < size; ++i) {
         // The diagonal of the inverse less what the unknown mean takes; the weights are that matrix times the
         // values already.
-        const double precision = inverse(i, i) - m_solved->ones[i] * m_solved->ones[i] / m_solved->sumOfOnes;
+        const double precision = inverse[i] - m_solved->ones[i] * m_solved->ones[i] / m_solved->sumOfOnes;
         const double residual = m_solved->weights[i] / precision;
         left.rootMeanSquare += residual * residual;
         left.meanSquareOfScore += residual * residual * precision;

@@ -14,7 +14,7 @@ constexpr double leastGain = 0.05; // of the error by the mean
 constexpr double hatchedFrom = 0.5; // of the sill
 constexpr double maskedFrom = 0.8;
 constexpr double farthest = 50'000; // m to the nearest trap
-constexpr std::size_t mostSolved = 5'000; // places at which the variance is worked out
+constexpr std::size_t mostSolved = 3'000; // places at which the variance is worked out
 constexpr std::size_t mostKriged = 1'000; // values: the work grows with the cube of their number
 
 std::vector<PlacedValue> logarithmsOf(std::span<const SurfaceTrap> traps)
