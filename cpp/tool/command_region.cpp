@@ -5,10 +5,10 @@
 #include <algorithm>
 
 #include "text/amounts.h"
-#include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/output.h"
 #include "tool/region_json.h"
+#include "tool/season_asked.h"
 
 namespace duskrow::tool {
 
@@ -17,10 +17,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct RegionLine {
-    std::string store;
-    std::string year;
-    std::string on;
-    std::string keys;
+    SeasonAsked asked;
     std::string protocols;
     bool asJson = false;
 };
@@ -161,26 +158,20 @@ void printRegion(const SeasonRecords& records, const RegionResult& region)
 
 Result<int> sayRegion(const RegionLine& line)
 {
-    const auto today = dayOrToday(line.on);
-    if (!today) return today.error();
-    const auto year = yearTyped(line.year);
-    if (!year) return year.error();
-    auto reader = openToLook(line.store, line.keys);
-    if (!reader) return reader.error();
-    const auto season = seasonWanted(**reader, *year, *today);
-    if (!season) return season.error();
-    const auto records = seasonRecords(**reader, *season, Visits::ForCatch);
+    const auto seen = lookAt(line.asked);
+    if (!seen) return seen.error();
+    const LocalDay today = seen->today;
+    const auto records = seasonRecords(*seen->reader, seen->season, Visits::ForCatch);
     if (!records) return records.error();
     ProtocolShelf shelf(line.protocols);
-    const auto results = trapResults(*records, *today, shelf);
+    const auto results = trapResults(*records, today, shelf);
     if (!results) return results.error();
-    const auto regions = regionResults(*records, *results, *today);
+    const auto regions = regionResults(*records, *results, today);
     if (line.asJson) {
-        print(QString::fromStdString(regionJson(*records, regions, *today)));
+        print(QString::fromStdString(regionJson(*records, regions, today)));
         return 0;
     }
-    print(said(QT_TRANSLATE_NOOP("Tool", "Season %1, as on %2"))
-              .arg(QString::number(season->year.value_or(yearOf(*today))), text::dayAndYear(*today)));
+    print(seasonHead(seen->season, today));
     for (const RegionResult& region : regions) printRegion(*records, region);
     print(said(QT_TRANSLATE_NOOP("Tool", "For the desk: it names traps. Publish none of it as it stands.")));
     return 0;
@@ -191,12 +182,8 @@ Result<int> sayRegion(const RegionLine& line)
 Work declareRegion(CLI::App& line)
 {
     const auto typed = std::make_shared<RegionLine>();
-    addStore(line, typed->store);
-    addYear(line, typed->year);
-    line.add_option("--on", typed->on, "The day to look from, such as 2026-07-14 (today if left out)")
-        ->type_name("DAY");
+    addSeason(line, typed->asked);
     line.add_flag("--json", typed->asJson, "For other programs: JSON with all weeks and the surface's cells");
-    addKeys(line, typed->keys);
     addProtocols(line, typed->protocols);
     return [typed] { return sayRegion(*typed); };
 }
