@@ -137,6 +137,16 @@ Result<Tail> unsealedTail(Reader& reader, const StreamId& own, std::int64_t most
     return tail;
 }
 
+Result<bool> isTailAsLong(Reader& reader, const StreamId& own, std::int64_t changes)
+{
+    bool isAsLong = false;
+    const auto found = reader.eachRow("SELECT 1 FROM change JOIN stream ON local=stream WHERE stream.id=? "
+                                      "LIMIT 1 OFFSET ?2 - 1",
+        {bytesOf(own), changes}, [&](SQLite::Statement&) { isAsLong = true; });
+    if (!found) return found.error();
+    return isAsLong;
+}
+
 Result<std::vector<AsideRow>> asideRows(Reader& reader)
 {
     return rows<AsideRow>(reader, "SELECT hash, origin, reason, at_ms FROM kept_aside ORDER BY at_ms, hash",

@@ -68,6 +68,18 @@ Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
     return made + *sealed;
 }
 
+Result<bool> isTailFull(const store::Store& store, store::Reader& reader)
+{
+    return store::isTailAsLong(reader, store.stream(), fullTail);
+}
+
+Result<std::int64_t> sealFullTail(store::Store& store, store::Reader& reader)
+{
+    const auto isFull = isTailFull(store, reader);
+    if (!isFull) return isFull.error();
+    return *isFull ? sealTail(store, reader) : std::int64_t{0};
+}
+
 Result<std::optional<std::string>> bytesOf(store::Reader& reader, const store::SegmentId& id)
 {
     const auto row = store::segmentRow(reader, id);

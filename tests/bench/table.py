@@ -56,7 +56,7 @@ def row_of(tool, runs):
     push, pull = median(runs, "push1_ms"), median(runs, "pull1_ms")
     second = median(runs, "sync2_ms")
     return {
-        "tool": tool, "push": push, "pull": pull, "second": second,
+        "tool": tool, "made": median(runs, "create_ms", "edit_ms"), "push": push, "pull": pull, "second": second,
         "sum": median(runs, "push1_ms", "pull1_ms", "sync2_ms"),
         "first": median(runs, "push1_up", "push1_down", "pull1_up", "pull1_down"),
         "again": median(runs, "sync2_up", "sync2_down"), "disk": statistics.median(map(disk_of, runs)),
@@ -71,10 +71,10 @@ def main():
     for name in sys.argv[3:]:
         beside |= runs_in_text(name)
     peers = [row_of(tool, runs) for tool, runs in beside.items()]
-    print(f"\n{'program':<34}{'push':>7}{'pull':>7}{'second':>7}{'sum ms':>8}{'first kB':>10}{'second kB':>10}"
+    print(f"\n{'program':<34}{'made':>7}{'push':>7}{'pull':>7}{'second':>7}{'sum ms':>8}{'first kB':>10}{'second kB':>10}"
           f"{'disk MB':>9}{'memory MB':>10}{'kept':>6}{'merged':>7}")
     for row in ours + sorted(peers, key=lambda row: row["sum"]):
-        print(f"{row['tool'][:33]:<34}{row['push']:>7.0f}{row['pull']:>7.0f}{row['second']:>7.0f}{row['sum']:>8.0f}"
+        print(f"{row['tool'][:33]:<34}{row['made']:>7.0f}{row['push']:>7.0f}{row['pull']:>7.0f}{row['second']:>7.0f}{row['sum']:>8.0f}"
               f"{row['first'] / 1e3:>10.0f}{row['again'] / 1e3:>10.0f}{row['disk'] / 1e6:>9.1f}{row['memory']:>10.0f}"
               f"{row['kept']:>6.0f}{row['merged']:>7.0f}")
     if len(sys.argv) < 3:

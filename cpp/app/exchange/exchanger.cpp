@@ -11,6 +11,7 @@
 
 #include "app/exchange/exchange_words.h"
 #include "sync/client/hub_client.h"
+#include "sync/exchange/segments_of_store.h"
 #include "sync/folder/folder_route.h"
 #include "sync/roster/roster_edits.h"
 #include "text/error_text.h"
@@ -57,6 +58,7 @@ Exchanger::Exchanger(Session& session, QObject* parent) : QObject(parent), m_ses
     m_thread.setMaxThreadCount(1);
     m_watching.setInterval(watchEvery);
     connect(&m_watching, &QTimer::timeout, this, &Exchanger::exchange);
+    connect(&m_session, &Session::changed, this, &Exchanger::sealWhenFull);
     listen();
     QTimer::singleShot(0, this, &Exchanger::exchange);
 }
@@ -73,6 +75,20 @@ void Exchanger::listen()
     if (!application) return;
     connect(application, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state == Qt::ApplicationActive) exchange();
+    });
+}
+
+// Nobody waits for this, and nobody is told but when it fails.
+void Exchanger::sealWhenFull()
+{
+    const auto isFull = sync::isTailFull(m_session.store(), m_session.reader());
+    if (!isFull) return Q_EMIT m_session.troubled(isFull.error());
+    if (!*isFull) return;
+    m_thread.start([this] {
+        const auto reader = m_session.store().reader();
+        const auto sealed = reader ? sync::sealFullTail(m_session.store(), **reader) : reader.error();
+        if (sealed) return;
+        QMetaObject::invokeMethod(this, [this, error = sealed.error()] { Q_EMIT m_session.troubled(error); });
     });
 }
 

@@ -17,7 +17,7 @@ namespace duskrow::app {
 
 // Runs the exchanges of one session on a thread of their own, one at a time: by every way the person chose,
 // when the app starts, when the person comes back to it, on demand, every half minute while a screen watches,
-// and by the hub when the network returns.
+// and by the hub when the network returns. In between it seals what has grown long.
 class Exchanger : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -70,6 +70,7 @@ private:
     };
     void listen();
     void listenToNetwork();
+    void sealWhenFull();
     void begin();
     void finish(const Job& job, const domain::Result<sync::ExchangeReport>& outcome);
     void remember(const QString& way, const domain::Result<sync::ExchangeReport>& outcome);
