@@ -93,7 +93,7 @@ struct Tail {
     SegmentId previous{};
 };
 domain::Result<Tail> unsealedTail(Reader& reader, const domain::StreamId& own, std::int64_t most);
-// Whether so many changes of the own stream stand in no segment yet.
+// Whether the own stream has so many numbers that stand in no segment yet.
 domain::Result<bool> isTailAsLong(Reader& reader, const domain::StreamId& own, std::int64_t changes);
 domain::Result<std::vector<AsideRow>> asideRows(Reader& reader);
 domain::Result<std::vector<AsideChange>> asideChanges(Reader& reader);
