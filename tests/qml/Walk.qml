@@ -18,6 +18,16 @@ QtObject {
         return found;
     }
 
+    // What a busy machine is still laying out is no complaint: what stays is. `wait` is the test's own.
+    function lasting(page, wait) {
+        let found = walk.complaints(page);
+        for (let i = 0; i < 30 && found.length > 0; ++i) {
+            wait(100);
+            found = walk.complaints(page);
+        }
+        return found;
+    }
+
     function visit(item, page, found) {
         if (!item.visible || item.width === undefined)
             return;

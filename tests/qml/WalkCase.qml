@@ -48,7 +48,7 @@ TestCase {
     // What there is to complain about on what is seen now.
     function judge(main: var, where: string, complaints: var) {
         wait(0);
-        for (const complaint of walk.complaints(main.contentItem).concat(contrast.complaints(main.contentItem)))
+        for (const complaint of walk.lasting(main.contentItem, wait).concat(contrast.complaints(main.contentItem)))
             complaints.push(where + ": " + complaint);
     }
 

@@ -173,7 +173,7 @@ LifeStory {
         at.world.app.settings.textScale = row.scale;
         const id = row.kind === "trap" ? at.trap : at.world.fieldOf(at.trap, "site");
         open(at, "correct", row.kind + "/" + id, row.width, row.height);
-        compare(walk.complaints(pageOn(at)).join("\n"), "");
+        compare(walk.lasting(pageOn(at), wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
     }
 }

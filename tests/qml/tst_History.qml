@@ -164,12 +164,12 @@ SeasonStory {
         at.world.app.settings.textScale = row.scale;
         at.world.keepRecord("visit", { pest: 74, remark: "A long remark about the bucket, the rain and the road. ".repeat(8) }, at.visit);
         const history = open(at, "history", "visit/" + at.visit, row.width, row.height);
-        compare(walk.complaints(history).join("\n"), "");
+        compare(walk.lasting(history, wait).join("\n"), "");
         tap(history, "withdraw");
         const sheet = find(history, "withdrawSheet");
         tryVerify(() => sheet.opened);
         waitForRendering(sheet.contentItem, 500);
-        compare(walk.complaints(sheet.contentItem).join("\n"), "");
+        compare(walk.lasting(sheet.contentItem, wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
     }
 }

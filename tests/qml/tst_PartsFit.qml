@@ -42,7 +42,7 @@ Item {
             const page = createTemporaryObject(type, stage, { dark: false, textScale: row.textScale, width: row.width,
                     height: row.height });
             waitForRendering(page);
-            compare(walk.complaints(page).join("; "), "");
+            compare(walk.lasting(page, wait).join("; "), "");
         }
 
         // A walk that finds nothing anywhere would prove nothing.

@@ -93,7 +93,7 @@ RoundStory {
             part(at, row.page);
         }
         waitForRendering(at.main.contentItem, 200);
-        compare(test.walk.complaints(pageOn(at)).join("\n"), "");
+        compare(test.walk.lasting(pageOn(at), wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
         at.world.app.settings.light = 1;
     }

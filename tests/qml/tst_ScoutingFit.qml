@@ -37,7 +37,7 @@ ScoutingStory {
         if (route === "decide")
             tap(pageOn(at), "chip_" + row.page);
         settle(at);
-        compare(test.walk.complaints(pageOn(at)).join("\n"), "");
+        compare(test.walk.lasting(pageOn(at), wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
         at.world.app.settings.light = 1;
     }

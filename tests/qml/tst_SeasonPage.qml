@@ -54,7 +54,7 @@ SeasonStory {
         at.world.keepRecord("visit", { withdrawn: "typed at the wrong trap" }, addVisit(at, "2026-07-22", { pest: 3 }));
         const season = open(at, "season", at.trap, row.width, row.height);
         shown(season, row.view);
-        compare(walk.complaints(season).join("\n"), "");
+        compare(walk.lasting(season, wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
     }
 

@@ -17,7 +17,7 @@ SetupHand {
 
     function checkPage(name: string) {
         waitForRendering(page, 200);
-        compare(walk.complaints(find("setupFrame")).join("; "), "", name);
+        compare(walk.lasting(find("setupFrame"), wait).join("; "), "", name);
     }
 
     function test_aSecondTrapFromTheList() {

@@ -140,7 +140,7 @@ LifeStory {
         at.world.app.settings.textScale = row.scale;
         at.world.app.settings.light = row.light === "night" ? 2 : 1;
         const page = open(at, "sheet", at.walk, row.width, row.height);
-        compare(test.walk.complaints(page).join("\n"), "");
+        compare(test.walk.lasting(page, wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
         at.world.app.settings.light = 1;
     }

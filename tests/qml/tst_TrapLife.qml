@@ -123,7 +123,7 @@ LifeStory {
         at.world.app.settings.textScale = row.scale;
         at.world.keepRecord("loan", { trap: at.trap, borrower: "Ida of the long river road", from_day: "2026-07-10", until_day: "2026-07-20" });
         open(at, "life", (row.act.length > 0 ? row.act + ":" : "") + at.trap, row.width, row.height);
-        compare(walk.complaints(pageOn(at)).join("\n"), "");
+        compare(walk.lasting(pageOn(at), wait).join("\n"), "");
         at.world.app.settings.textScale = 1;
     }
 }

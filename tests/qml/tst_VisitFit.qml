@@ -20,7 +20,7 @@ VisitStory {
 
     function look(what: string) {
         settle();
-        for (const complaint of walk.complaints(step()))
+        for (const complaint of walk.lasting(step(), wait))
             test.found.push(what + ": " + complaint);
     }
 
@@ -29,7 +29,7 @@ VisitStory {
         sheet.open();
         tryVerify(() => sheet.opened);
         settle();
-        for (const complaint of walk.complaints(sheet.contentItem))
+        for (const complaint of walk.lasting(sheet.contentItem, wait))
             test.found.push(name + ": " + complaint);
         sheet.settle();
         tryVerify(() => !sheet.opened);
