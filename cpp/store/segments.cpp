@@ -231,6 +231,16 @@ Result<std::vector<std::string>> photosNamed(Reader& reader)
         {}, [](SQLite::Statement& query) { return query.getColumn(0).getString(); });
 }
 
+Result<Uuid> programmeOf(Reader& reader)
+{
+    std::optional<Uuid> programme;
+    const auto found = reader.eachRow("SELECT value FROM setting WHERE key='programme'", {},
+        [&](SQLite::Statement& query) { programme = parseUuid(query.getColumn(0).getString()); });
+    if (!found) return found.error();
+    if (!programme) return Error{ErrorCode::StoreDamaged, {reader.path()}, "programme id"};
+    return *programme;
+}
+
 Result<Roster> rosterOf(Reader& reader, const Uuid& programme)
 {
     std::set<StreamId> founders;

@@ -111,6 +111,8 @@ domain::Result<HandedOver> handedOver(
     Reader& reader, const domain::StreamId& own, const domain::Uuid& record);
 // The photographs that records name, by the hash of their content.
 domain::Result<std::vector<std::string>> photosNamed(Reader& reader);
+// The programme whose records a store holds.
+domain::Result<domain::Uuid> programmeOf(Reader& reader);
 domain::Result<domain::Roster> rosterOf(Reader& reader, const domain::Uuid& programme);
 // A record with all that still stands of it: what differs, proposals, what is kept aside. Nothing when there
 // is no such record.

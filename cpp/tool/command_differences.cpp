@@ -6,6 +6,7 @@
 #include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/difference_list.h"
+#include "tool/holding.h"
 #include "tool/output.h"
 
 namespace duskrow::tool {
@@ -38,13 +39,13 @@ void printDifference(const OpenField& open)
 
 Result<int> sayDifferences(const DifferencesLine& line)
 {
-    auto holding = openToWrite(line.store, line.keys);
-    if (!holding) return holding.error();
-    const auto open = openFields(*holding);
+    const auto seen = lookInto(line.store, line.keys);
+    if (!seen) return seen.error();
+    const auto open = openFields(*seen->reader, seen->programme, seen->roster);
     if (!open) return open.error();
-    const auto aside = store::asideChanges(*holding->reader);
+    const auto aside = store::asideChanges(*seen->reader);
     if (!aside) return aside.error();
-    const auto stale = store::staleRulings(*holding->reader);
+    const auto stale = store::staleRulings(*seen->reader);
     if (!stale) return stale.error();
     if (line.asJson) {
         print(QString::fromStdString(differencesJson(*open, *aside, *stale).dump(2)));

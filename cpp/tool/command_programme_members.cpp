@@ -41,22 +41,22 @@ Json deviceJson(const EnrolledDevice& device, const Streams& streams)
         {"forked", state != streams.end() && state->second.isForked}};
 }
 
-Json membersJson(const Holding& holding, const Streams& streams)
+Json membersJson(const Looked& seen, const Streams& streams)
 {
     Json members = Json::array();
-    for (const auto& [id, member] : holding.roster.members()) {
+    for (const auto& [id, member] : seen.roster.members()) {
         Json devices = Json::array();
-        for (const auto& [stream, device] : holding.roster.devices())
+        for (const auto& [stream, device] : seen.roster.devices())
             if (device.member == id) devices.push_back(deviceJson(device, streams));
         members.push_back({{"id", formatUuid(id)}, {"name", member.name},
             {"role", member.role ? Json(roleNames.at(static_cast<std::size_t>(*member.role))) : Json()},
             {"until_day", dayJson(member.until)}, {"devices", std::move(devices)}});
     }
     Json invitations = Json::array();
-    for (const auto& [id, invitation] : holding.roster.invitations())
+    for (const auto& [id, invitation] : seen.roster.invitations())
         invitations.push_back({{"id", formatUuid(id)}, {"member", formatUuid(invitation.member)},
             {"until_day", dayJson(invitation.until)}, {"claimed", invitation.isClaimed}});
-    return {{"programme", formatUuid(holding.store->programme())}, {"members", std::move(members)},
+    return {{"programme", formatUuid(seen.programme)}, {"members", std::move(members)},
         {"invitations", std::move(invitations)}};
 }
 
@@ -70,14 +70,14 @@ QString standing(const EnrolledDevice& device)
                               : QCoreApplication::translate("Tool", "in by its invitation");
 }
 
-void printMembers(const Holding& holding)
+void printMembers(const Looked& seen)
 {
     std::vector<QStringList> rows;
-    for (const auto& [id, member] : holding.roster.members()) {
+    for (const auto& [id, member] : seen.roster.members()) {
         const QString name = QString::fromStdString(member.name);
         const QString role = member.role ? text::name(*member.role) : QString();
         const std::size_t before = rows.size();
-        for (const auto& [stream, device] : holding.roster.devices())
+        for (const auto& [stream, device] : seen.roster.devices())
             if (device.member == id)
                 rows.push_back({name, role, QString::fromStdString(device.label), standing(device),
                     QString::fromStdString(formatHex(stream))});
@@ -88,10 +88,10 @@ void printMembers(const Holding& holding)
             QCoreApplication::translate("Tool", "device"), QCoreApplication::translate("Tool", "standing"),
             QCoreApplication::translate("Tool", "stream")},
         rows, {});
-    for (const auto& [id, invitation] : holding.roster.invitations()) {
+    for (const auto& [id, invitation] : seen.roster.invitations()) {
         if (invitation.isClaimed || !invitation.until) continue;
-        const auto member = holding.roster.members().find(invitation.member);
-        const std::string& name = member == holding.roster.members().end() ? "?" : member->second.name;
+        const auto member = seen.roster.members().find(invitation.member);
+        const std::string& name = member == seen.roster.members().end() ? "?" : member->second.name;
         print(QCoreApplication::translate("Tool", "An invitation for %1 is open until %2.")
                   .arg(QString::fromStdString(name), text::dayAndYear(*invitation.until)));
     }
@@ -99,14 +99,14 @@ void printMembers(const Holding& holding)
 
 Result<int> sayMembers(const MembersLine& line)
 {
-    auto holding = openToWrite(line.store, line.keys);
-    if (!holding) return holding.error();
-    const auto streams = store::streamStates(*holding->reader);
+    const auto seen = lookInto(line.store, line.keys);
+    if (!seen) return seen.error();
+    const auto streams = store::streamStates(*seen->reader);
     if (!streams) return streams.error();
     if (line.asJson)
-        print(QString::fromStdString(membersJson(*holding, *streams).dump(2)));
+        print(QString::fromStdString(membersJson(*seen, *streams).dump(2)));
     else
-        printMembers(*holding);
+        printMembers(*seen);
     return 0;
 }
 

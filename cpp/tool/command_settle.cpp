@@ -6,6 +6,7 @@
 #include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/difference_list.h"
+#include "tool/holding.h"
 #include "tool/output.h"
 
 namespace duskrow::tool {
@@ -54,7 +55,7 @@ Result<int> settle(const SettleLine& line)
     auto holding = openToWrite(line.store, line.keys);
     if (!holding) return holding.error();
     if (const auto allowed = asCoordinator(*holding); !allowed) return allowed.error();
-    const auto all = openFields(*holding);
+    const auto all = openFields(*holding->reader, holding->store->programme(), holding->roster);
     if (!all) return all.error();
     const auto open = std::find_if(all->begin(), all->end(), [&](const OpenField& one) {
         return formatUuid(one.record) == line.record && one.field == line.field;
@@ -65,7 +66,7 @@ Result<int> settle(const SettleLine& line)
     if (!value) return value.error();
     const auto kept = keep(*holding, {Edit{open->kind, open->record, open->site, {{line.field, *value}}}});
     if (!kept) return kept.error();
-    const auto left = openFields(*holding);
+    const auto left = openFields(*holding->reader, holding->store->programme(), holding->roster);
     if (!left) return left.error();
     if (line.asJson)
         print(QString::fromStdString(differencesJson(*left, {}, {}).dump(2)));

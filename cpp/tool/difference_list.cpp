@@ -18,21 +18,20 @@ std::string nameOf(const Roster& roster, const StreamId& stream)
 
 } // namespace
 
-Result<std::vector<OpenField>> openFields(const Holding& holding)
+Result<std::vector<OpenField>> openFields(store::Reader& reader, const Uuid& programme, const Roster& roster)
 {
-    const auto open = store::openDifferences(*holding.reader);
+    const auto open = store::openDifferences(reader);
     if (!open) return open.error();
     std::vector<OpenField> all;
     for (const store::OpenDifference& one : *open) {
-        const auto folded =
-            store::foldedRecord(*holding.reader, holding.roster, holding.store->programme(), one.record);
+        const auto folded = store::foldedRecord(reader, roster, programme, one.record);
         if (!folded) return folded.error();
         if (!*folded) continue;
         OpenField field{one.record, one.kind, one.field, (*folded)->site, {}};
         for (const Difference& difference : (*folded)->differences)
             if (difference.field == one.field)
                 for (const Head& head : difference.heads)
-                    field.values.push_back({head.ref, head.value, nameOf(holding.roster, head.ref.stream)});
+                    field.values.push_back({head.ref, head.value, nameOf(roster, head.ref.stream)});
         all.push_back(std::move(field));
     }
     return all;

@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "store/segments.h"
-#include "tool/holding.h"
 
 namespace duskrow::tool {
 
@@ -25,7 +24,8 @@ struct OpenField {
 };
 
 // Every measured field on which people differ.
-domain::Result<std::vector<OpenField>> openFields(const Holding& holding);
+domain::Result<std::vector<OpenField>> openFields(
+    store::Reader& reader, const domain::Uuid& programme, const domain::Roster& roster);
 
 nlohmann::ordered_json differencesJson(const std::vector<OpenField>& open,
     const std::vector<store::AsideChange>& aside, const std::vector<store::OpenDifference>& stale);

@@ -28,6 +28,17 @@ Result<Holding> openToWrite(const std::string& path, const std::string& namedKey
     return Holding{std::move(*store), std::move(*reader), std::move(*roster), me ? *me : Uuid{}};
 }
 
+Result<Looked> lookInto(const std::string& path, const std::string& namedKeyFolder)
+{
+    auto reader = openToLook(path, namedKeyFolder);
+    if (!reader) return reader.error();
+    const auto programme = store::programmeOf(**reader);
+    if (!programme) return programme.error();
+    auto roster = store::rosterOf(**reader, *programme);
+    if (!roster) return roster.error();
+    return Looked{std::move(*reader), *programme, std::move(*roster)};
+}
+
 Result<Done> keep(Holding& holding, std::vector<Edit> edits)
 {
     if (holding.me.isNil()) return Error{ErrorCode::MemberUnsaid, {holding.store->path()}};

@@ -21,6 +21,16 @@ struct Holding {
 // Errors  those of Store::open
 domain::Result<Holding> openToWrite(const std::string& path, const std::string& namedKeyFolder);
 
+// What a command reads of a store that the app may have open at the same time.
+struct Looked {
+    std::unique_ptr<store::Reader> reader;
+    domain::Uuid programme;
+    domain::Roster roster;
+};
+
+// Errors  those of openToLook
+domain::Result<Looked> lookInto(const std::string& path, const std::string& namedKeyFolder);
+
 // Keeps edits in the holder's name.
 //
 // Errors  MemberUnsaid {path}; those of keeping

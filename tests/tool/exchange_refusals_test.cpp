@@ -126,6 +126,16 @@ private Q_SLOTS:
         }
     }
 
+    // Whoever only looks need not close the app first; whoever writes must.
+    void theAppMayHaveTheStoreOpen()
+    {
+        const auto app = m_tool.scene.open("desk");
+        for (const char* line : {"differences @desk", "differences @desk --json", "programme members @desk"})
+            QCOMPARE(m_tool.run("desk", line).exit, 0);
+        QVERIFY(m_tool.run("desk", "programme invite @desk --again Tom")
+                    .isRefusal("Another program has the store"));
+    }
+
     void whatPeopleReadInTheLists()
     {
         const Ran members = m_tool.run("desk", "programme members @desk");
