@@ -12,9 +12,9 @@ namespace duskrow::hub {
 struct HubOptions {
     bool isBehindProxy = false; // believe the last entry of X-Forwarded-For
     bool hasOpenMetrics = false; // for everybody, not only for programs of the same machine
-    // A first push of 100,000 records is some twenty requests, relaying a season of fifty phones fifteen
+    // A first push of 100,000 records is a hundred requests, relaying a season of fifty phones fifteen
     // hundred.
-    Limiter::Rate token{600, 1200};
+    Limiter::Rate token{1500, 3000};
     // A whole office may stand behind one address.
     Limiter::Rate address{600, 600};
     Limiter::Rate wrongOfAddress{20, 20.0 / 60}; // wrong invitations: 20, then 20 an hour
