@@ -3,6 +3,8 @@
 
 #include <SQLiteCpp/Transaction.h>
 
+#include "store/import_ledger.h"
+#include "store/setting.h"
 #include "store/sqlite_error.h"
 
 namespace duskrow::store {
@@ -134,12 +136,21 @@ Result<Kept> LogWriter::keep(const Batch& batch)
         }
         m_folding.take(std::move(changes));
         if (batch.draftDone) deleteDraft(*batch.draftDone);
+        if (!batch.import.empty() && !kept.changes.empty()) noteImport(batch.import, kept);
         transaction.commit();
         m_tail = tail; // only now: what is rolled back was never numbered
         return kept;
     });
     if (!result) m_folding.forget();
     return result;
+}
+
+// The numbers of one batch follow each other.
+void LogWriter::noteImport(const std::string& import, const Kept& kept)
+{
+    const ChangeRef& first = kept.changes.front();
+    putSetting(
+        m_database, importRangeKey(import, first.stream, first.seq), std::to_string(kept.changes.back().seq));
 }
 
 Result<Done> LogWriter::saveDraft(const std::string& key, const std::string& body)

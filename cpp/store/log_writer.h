@@ -15,6 +15,7 @@ struct Batch {
     std::chrono::minutes offset{0};
     std::vector<domain::Edit> edits;
     std::optional<std::string> draftDone; // the draft these edits came from, dropped with the same commit
+    std::string import = {}; // the import they belong to: their numbers are noted with the same commit
 };
 
 struct Kept {
@@ -52,6 +53,7 @@ private:
     std::vector<domain::ChangeRef> sawOf(const domain::Edit& ruling);
     domain::Result<domain::Change> append(const domain::Edit& edit, const Batch& batch, const Tail& tail);
     void deleteDraft(const std::string& key);
+    void noteImport(const std::string& import, const Kept& kept);
 
     SQLite::Database& m_database;
     std::string m_path;
