@@ -151,18 +151,18 @@ bool Folding::hasTail()
     return query->getColumn(0).getInt() != 0;
 }
 
-// Whether the log holds more changes of a record than the `known` ones in segments.
+// Whether the log holds more changes of a record than the `known` ones.
 bool Folding::hasOthers(const Uuid& record, std::size_t known, bool hasTail)
 {
-    Running sealed = m_statements.prepared("SELECT count(*) FROM sealed WHERE record=?");
-    bindId(*sealed, 1, record.bytes);
-    sealed->executeStep();
-    if (sealed->getColumn(0).getInt64() > static_cast<std::int64_t>(known)) return true;
-    if (!hasTail) return false;
-    Running own = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?)");
-    bindId(*own, 1, record.bytes);
-    own->executeStep();
-    return own->getColumn(0).getInt() != 0;
+    const auto count = [&](const char* sql) {
+        Running query = m_statements.prepared(sql);
+        bindId(*query, 1, record.bytes);
+        query->executeStep();
+        return query->getColumn(0).getInt64();
+    };
+    std::int64_t all = count("SELECT count(*) FROM sealed WHERE record=?");
+    if (hasTail) all += count("SELECT count(*) FROM change WHERE record=?");
+    return all > static_cast<std::int64_t>(known);
 }
 
 void Folding::take(std::vector<Change> added, std::span<const std::int64_t> segments)
