@@ -24,6 +24,7 @@ std::vector<Counts> countsOf(std::string_view text)
     std::vector<Counts> lines;
     Counts counts{};
     bool isQuoted = false;
+    bool mayOpen = true; // a quoted cell
     bool isEmpty = true;
     const auto end = [&] {
         if (!isEmpty) lines.push_back(counts);
@@ -33,7 +34,9 @@ std::vector<Counts> countsOf(std::string_view text)
     std::size_t looked = 0;
     for (const char sign : text) {
         if (lines.size() == enoughLines || (++looked > farEnough && !lines.empty())) return lines;
-        if (sign == '"') isQuoted = !isQuoted;
+        // A quote within a cell, such as that of seconds, quotes nothing.
+        if (sign == '"' && (isQuoted || mayOpen)) isQuoted = !isQuoted;
+        mayOpen = sign == '"' || sign == '\n' || sign == '\r' || !delimiterCode(sign).empty();
         if (!isQuoted && (sign == '\n' || sign == '\r')) {
             end();
             continue;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <QTest>
 
+#include "formats/csv_reader.h"
 #include "formats/import_reading.h"
 
 using namespace duskrow::domain;
@@ -183,10 +184,13 @@ private Q_SLOTS:
 
     void moreRowsThanATableHas()
     {
-        std::string table = head;
-        for (int i = 0; i < 1'000'001; ++i) table += "a\n";
-        const auto read = readCounts(table, {});
+        CsvForm form;
+        form.mostRows = 3;
+        std::size_t rows = 0;
+        const auto read = eachCsvRow("a\n1\n2\n3\n", form, [&](CsvRow&) { return ++rows > 0; });
         QVERIFY(!read.has_value() && read.error().code == ErrorCode::TableTooLong);
+        QCOMPARE(rows, std::size_t{3});
+        QCOMPARE(CsvForm().mostRows, std::size_t{1'000'000});
     }
 
     // Of endless refusals only the first are kept; all are counted.

@@ -38,7 +38,7 @@ std::vector<CountRow> rowsOf(int traps)
 
 struct Scene : StoreScene {
     std::unique_ptr<Store> store = open();
-    std::unique_ptr<Reader> reader = std::move(*store->reader());
+    std::unique_ptr<Reader> reader = store->reader().value();
 
     [[nodiscard]] ImportPlan plan(int traps) const
     {
@@ -159,13 +159,13 @@ private Q_SLOTS:
         const Visit before = scene.visits().front();
         Visit after = before;
         after.pest = Moths{99};
-        QVERIFY(scene.store->keepNow(batchOf({correction(before, after, idOf(4))})).has_value());
+        QVERIFY(scene.store->keepNow(batchOf(std::vector{correction(before, after, idOf(4))})).has_value());
         const auto season = seasonOfYear(*scene.reader, 2019);
         const auto traps = trapsOf(*scene.reader, (*season)->id);
         const Trap other = traps->at(0).id == before.trap ? traps->at(1) : traps->at(0);
         Visit own = visitOf(77, 5);
         own.trap = other.id;
-        QVERIFY(scene.store->keepNow(batchOf({creation(own, other.site)})).has_value());
+        QVERIFY(scene.store->keepNow(batchOf(std::vector{creation(own, other.site)})).has_value());
 
         const auto undo = planUndo(*scene.reader, noted);
         std::map<Uuid, StayReason> staying;
