@@ -9,7 +9,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-constexpr std::size_t inOneCommit = 10'000; // short enough to stop soon, long enough not to wait for the disk
+constexpr std::size_t inOneCommit = 2'500; // short enough to stop soon, long enough not to wait for the disk
 
 } // namespace
 

@@ -11,7 +11,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-constexpr std::size_t inOneCommit = 5'000;
+constexpr std::size_t inOneCommit = 2'500;
 
 struct Made {
     std::string kind;
