@@ -100,8 +100,7 @@ Value fromDraft(const QJsonValue& draft)
 
 } // namespace
 
-void CorrectionEntries::show(
-    const RecordKind& kind, const ByName<Value>& values, const Choices& choices)
+void CorrectionEntries::show(const RecordKind& kind, const ByName<Value>& values, const Choices& choices)
 {
     beginResetModel();
     m_kind = &kind;

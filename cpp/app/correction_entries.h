@@ -34,8 +34,8 @@ public:
     using QAbstractListModel::QAbstractListModel;
 
     // Shows a record as it stands; what was typed before is forgotten.
-    void show(const domain::RecordKind& kind, const domain::ByName<domain::Value>& values,
-        const Choices& choices);
+    void show(
+        const domain::RecordKind& kind, const domain::ByName<domain::Value>& values, const Choices& choices);
 
     // What differs from what stands, field by field. An entry set back to what stood is no change.
     [[nodiscard]] Values changed() const;

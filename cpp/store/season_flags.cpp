@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "domain/base/take.h"
 #include "domain/rules/season_checks.h"
 #include "store/visit_authors.h"
 
@@ -11,14 +12,6 @@ namespace duskrow::store {
 using namespace duskrow::domain;
 
 namespace {
-
-template <typename T>
-std::optional<Error> take(Result<std::vector<T>> found, std::vector<T>& into)
-{
-    if (!found) return found.error();
-    into = std::move(*found);
-    return std::nullopt;
-}
 
 struct SeasonRead {
     std::vector<Trap> traps;

@@ -274,11 +274,6 @@ std::future<Result<Taken>> Store::take(IncomingSegment segment)
     return answer;
 }
 
-Result<Taken> Store::takeNow(IncomingSegment segment)
-{
-    return take(std::move(segment)).get();
-}
-
 Result<Roster> Store::rosterNow()
 {
     return wait<Roster>([&] { return guarded<Roster>(m_path, [&] { return m_folding->roster(); }); });

@@ -50,9 +50,8 @@ public:
     domain::Result<domain::Done> saveSettingNow(const std::string& key, const std::string& value);
     void flush(); // waits until all that was asked is done
 
-    // --- What the exchange does. All of it waits for the writer, and is for a thread that may wait.
-    domain::Result<Taken> takeNow(IncomingSegment segment);
-    // As takeNow without waiting: the next segment may be looked at meanwhile.
+    // --- What the exchange does. What ends in Now waits for the writer, and is for a thread that may wait.
+    // The next segment may be looked at while this one is taken.
     std::future<domain::Result<Taken>> take(IncomingSegment segment);
     // The roster as the log has it now, at hand without reading the log. Here the own stream counts always.
     domain::Result<domain::Roster> rosterNow();

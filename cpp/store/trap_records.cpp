@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <map>
 
+#include "domain/base/take.h"
 #include "domain/rules/protocol_rules.h"
 #include "domain/rules/reporting_week.h"
 
@@ -12,14 +13,6 @@ namespace duskrow::store {
 using namespace duskrow::domain;
 
 namespace {
-
-template <typename T>
-std::optional<Error> take(Result<std::vector<T>> found, std::vector<T>& into)
-{
-    if (!found) return found.error();
-    into = std::move(*found);
-    return std::nullopt;
-}
 
 std::optional<Error> fill(Reader& reader, TrapRecords& records)
 {

@@ -31,12 +31,6 @@ void addProtocols(CLI::App& line, std::string& folder)
         ->type_name("FOLDER");
 }
 
-void addYear(CLI::App& line, std::string& year)
-{
-    line.add_option("--year", year, "The year of the season (the last one begun if left out)")
-        ->type_name("YEAR");
-}
-
 Result<std::int64_t> wholeNumber(
     const std::string& text, const char* field, std::int64_t low, std::int64_t high)
 {

@@ -19,7 +19,6 @@ namespace duskrow::tool {
 void addStore(CLI::App& line, std::string& store);
 void addKeys(CLI::App& line, std::string& folder);
 void addProtocols(CLI::App& line, std::string& folder);
-void addYear(CLI::App& line, std::string& year);
 
 // Digits, with a sign at most.
 //

@@ -4,10 +4,10 @@
 #include "store/season_flags.h"
 #include "text/amounts.h"
 #include "text/flag_text.h"
-#include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/flags_json.h"
 #include "tool/output.h"
+#include "tool/season_asked.h"
 
 namespace duskrow::tool {
 
@@ -16,10 +16,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct FlagsLine {
-    std::string store;
-    std::string year;
-    std::string on;
-    std::string keys;
+    SeasonAsked asked;
     bool asJson = false;
 };
 
@@ -49,8 +46,7 @@ void printFlag(const SeasonRecords& records, const Flag& flag)
 
 void printFlags(const SeasonRecords& records, const std::vector<Flag>& flags, LocalDay today)
 {
-    print(said(QT_TRANSLATE_NOOP("Tool", "Season %1, as on %2"))
-              .arg(QString::number(records.season.year.value_or(yearOf(today))), text::dayAndYear(today)));
+    print(seasonHead(records.season, today));
     if (flags.empty()) print(said(QT_TRANSLATE_NOOP("Tool", "No record of this season gets a flag.")));
     for (const Flag& flag : flags) {
         print(QString());
@@ -63,22 +59,17 @@ void printFlags(const SeasonRecords& records, const std::vector<Flag>& flags, Lo
 
 Result<int> sayFlags(const FlagsLine& line)
 {
-    const auto today = dayOrToday(line.on);
-    if (!today) return today.error();
-    const auto year = yearTyped(line.year);
-    if (!year) return year.error();
-    auto reader = openToLook(line.store, line.keys);
-    if (!reader) return reader.error();
-    const auto season = seasonWanted(**reader, *year, *today);
-    if (!season) return season.error();
-    const auto records = seasonRecords(**reader, *season, Visits::None);
+    const auto seen = lookAt(line.asked);
+    if (!seen) return seen.error();
+    const LocalDay today = seen->today;
+    const auto records = seasonRecords(*seen->reader, seen->season, Visits::None);
     if (!records) return records.error();
-    const auto flags = store::flagsOfSeason(**reader, *season, *today);
+    const auto flags = store::flagsOfSeason(*seen->reader, seen->season, today);
     if (!flags) return flags.error();
     if (line.asJson)
-        print(QString::fromStdString(flagsJson(*records, *flags, *today)));
+        print(QString::fromStdString(flagsJson(*records, *flags, today)));
     else
-        printFlags(*records, *flags, *today);
+        printFlags(*records, *flags, today);
     return 0;
 }
 
@@ -87,12 +78,8 @@ Result<int> sayFlags(const FlagsLine& line)
 Work declareFlags(CLI::App& line)
 {
     const auto typed = std::make_shared<FlagsLine>();
-    addStore(line, typed->store);
-    addYear(line, typed->year);
-    line.add_option("--on", typed->on, "The day to look from, such as 2026-07-14 (today if left out)")
-        ->type_name("DAY");
+    addSeason(line, typed->asked);
     line.add_flag("--json", typed->asJson, "For other programs: JSON with all numbers");
-    addKeys(line, typed->keys);
     return [typed] { return sayFlags(*typed); };
 }
 

@@ -6,9 +6,9 @@
 #include "store/trap_records.h"
 #include "text/amounts.h"
 #include "text/season_text.h"
-#include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/output.h"
+#include "tool/season_asked.h"
 #include "tool/season_json.h"
 
 namespace duskrow::tool {
@@ -18,11 +18,8 @@ using namespace duskrow::domain;
 namespace {
 
 struct SeasonLine {
-    std::string store;
+    SeasonAsked asked;
     std::string trap;
-    std::string year;
-    std::string on;
-    std::string keys;
     std::string protocols;
     bool asJson = false;
 };
@@ -62,8 +59,7 @@ void printProtocols(const std::vector<TrapResult>& results)
 
 void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& results, LocalDay today)
 {
-    print(said(QT_TRANSLATE_NOOP("Tool", "Season %1, as on %2"))
-              .arg(QString::number(records.season.year.value_or(yearOf(today))), text::dayAndYear(today)));
+    print(seasonHead(records.season, today));
     std::vector<QStringList> rows;
     rows.reserve(results.size());
     for (const TrapResult& result : results)
@@ -142,29 +138,24 @@ Result<int> sayTrap(store::Reader& reader, const SeasonRecords& records, const T
 
 Result<int> saySeason(const SeasonLine& line)
 {
-    const auto today = dayOrToday(line.on);
-    if (!today) return today.error();
-    const auto year = yearTyped(line.year);
-    if (!year) return year.error();
-    auto reader = openToLook(line.store, line.keys);
-    if (!reader) return reader.error();
-    const auto season = seasonWanted(**reader, *year, *today);
-    if (!season) return season.error();
-    auto records = seasonRecords(**reader, *season, Visits::ForCatch);
+    const auto seen = lookAt(line.asked);
+    if (!seen) return seen.error();
+    const LocalDay today = seen->today;
+    auto records = seasonRecords(*seen->reader, seen->season, Visits::ForCatch);
     if (!records) return records.error();
     ProtocolShelf shelf(line.protocols);
     if (!line.trap.empty()) {
         const auto trap = trapNamed(*records, line.trap);
         if (!trap) return trap.error();
-        if (!line.asJson) return sayTrap(**reader, *records, *trap, *today, shelf);
+        if (!line.asJson) return sayTrap(*seen->reader, *records, *trap, today, shelf);
         records->traps = {*trap};
     }
-    const auto results = trapResults(*records, *today, shelf);
+    const auto results = trapResults(*records, today, shelf);
     if (!results) return results.error();
     if (line.asJson)
-        print(QString::fromStdString(seasonJson(*records, *results, *today)));
+        print(QString::fromStdString(seasonJson(*records, *results, today)));
     else
-        printSeason(*records, *results, *today);
+        printSeason(*records, *results, today);
     return 0;
 }
 
@@ -173,14 +164,10 @@ Result<int> saySeason(const SeasonLine& line)
 Work declareSeason(CLI::App& line)
 {
     const auto typed = std::make_shared<SeasonLine>();
-    addStore(line, typed->store);
+    addSeason(line, typed->asked);
     line.add_option("--trap", typed->trap, "One trap with its visits: its site, its tag, or both")
         ->type_name("NAME");
-    addYear(line, typed->year);
-    line.add_option("--on", typed->on, "The day to look from, such as 2026-07-14 (today if left out)")
-        ->type_name("DAY");
     line.add_flag("--json", typed->asJson, "For other programs: JSON with all visits");
-    addKeys(line, typed->keys);
     addProtocols(line, typed->protocols);
     return [typed] { return saySeason(*typed); };
 }

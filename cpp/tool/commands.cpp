@@ -11,6 +11,8 @@ constexpr std::array commandTable{
     Command{"demo", "Make a store and fill it with an invented district", declareDemo},
     Command{"season", "What the traps of a season caught so far, and what it means", declareSeason},
     Command{"due", "What is due at which trap, and why", declareDue},
+    Command{
+        "region", "What the traps of each district caught, week by week, and between them", declareRegion},
     Command{"flags", "Which records of a season to look at again, and why", declareFlags},
     Command{"round", "A suggestion for the order of the stops that are due", declareRound},
     Command{"threshold", "The larvae per square metre at which control pays, worked out", declareThreshold},

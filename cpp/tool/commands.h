@@ -27,6 +27,7 @@ std::span<const Command> commands();
 Work declareDemo(CLI::App& line);
 Work declareSeason(CLI::App& line);
 Work declareDue(CLI::App& line);
+Work declareRegion(CLI::App& line);
 Work declareFlags(CLI::App& line);
 Work declareRound(CLI::App& line);
 Work declareThreshold(CLI::App& line);

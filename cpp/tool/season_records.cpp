@@ -6,19 +6,13 @@
 
 #include <algorithm>
 
+#include "domain/base/take.h"
+
 namespace duskrow::tool {
 
 using namespace duskrow::domain;
 
 namespace {
-
-template <typename T>
-std::optional<Error> take(Result<std::vector<T>> found, std::vector<T>& into)
-{
-    if (!found) return found.error();
-    into = std::move(*found);
-    return std::nullopt;
-}
 
 template <typename R>
 std::optional<Error> takeByTrap(Result<std::vector<R>> found, std::map<Uuid, std::vector<R>>& into)

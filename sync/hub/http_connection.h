@@ -66,8 +66,8 @@ protected:
         lowest().close();
     }
 
-    // Many systems put an acknowledgement off by 40 ms, and many clients send the last piece of a body only when
-    // the one before it is acknowledged.
+    // Many systems put an acknowledgement off by 40 ms, and many clients send the last piece of a body only
+    // when the one before it is acknowledged.
     void acknowledgeAtOnce()
     {
 #ifdef TCP_QUICKACK

@@ -35,7 +35,8 @@ class HttpSession final : public AnySession, public HttpConnection<Stream> {
 
 public:
     HttpSession(Stream stream, HttpCommon& common, HttpBudget::Place place)
-        : Base(std::move(stream), common, std::move(place)), m_buffer(std::max(common.options.headerBytes + 1024, mostReadAhead))
+        : Base(std::move(stream), common, std::move(place)),
+          m_buffer(std::max(common.options.headerBytes + 1024, mostReadAhead))
     {
     }
 

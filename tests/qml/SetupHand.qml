@@ -113,6 +113,7 @@ TestCase {
     }
 
     function next(expected: string) {
+        tryVerify(() => find("next").enabled);
         mouseClick(find("next"));
         arrive(expected);
     }

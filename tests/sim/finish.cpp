@@ -111,20 +111,26 @@ bool oneRound(World& world)
     return why.empty();
 }
 
-// Streams of coordinators that no root is left to let in: the roots came back without the keys of theirs.
+// Streams that nobody is left to let in. The roots came back without the keys of theirs: they let in
+// coordinators. Two claim the invitation of the last coordinator, and no root can say whose it is: all
+// others.
 std::set<StreamId> shutOut(World& world)
 {
     std::set<StreamId> outside;
+    std::set<StreamId> coordinators; // that are not let in
+    bool isCoordinatorLeft = false;
     for (const auto& phone : world.phones) {
+        const StreamId stream = phone->stream();
         const auto roster = store::rosterOf(*phone->reader, world.programme);
         if (!roster) broken("a roster cannot be read");
-        if (roster->isRoot(phone->stream())) return {};
-        const auto owner = world.owners.find(phone->stream());
-        const bool coordinates =
-            owner != world.owners.end() && world.people[owner->second.first].role == "coordinator";
-        if (coordinates && !roster->isEnrolled(phone->stream())) outside.insert(phone->stream());
+        if (roster->isRoot(stream)) return {};
+        isCoordinatorLeft = isCoordinatorLeft || roster->isCoordinator(stream);
+        const auto owner = world.owners.find(stream);
+        if (owner == world.owners.end() || roster->isEnrolled(stream)) continue;
+        outside.insert(stream);
+        if (world.people[owner->second.first].role == "coordinator") coordinators.insert(stream);
     }
-    return outside;
+    return isCoordinatorLeft ? coordinators : outside;
 }
 
 // What nobody can pass on any more, since the hub and its author were put back: a segment that is nowhere
@@ -195,9 +201,15 @@ void checkTogether(World& world)
             broken(
                 "phones 0 and " + std::to_string(phone->number) + " show different things (I3):" + differs);
     }
-    for (const int line : world.mustLive)
-        if (!first.expected.has(line))
+    const std::set<StreamId> outside = shutOut(world); // count on their own phones only
+    for (const int line : world.mustLive) {
+        const auto isThere = [&](const auto& phone) { return phone->expected.has(line); };
+        const bool lives = outside.contains(world.book.at(line).ref.stream)
+            ? std::any_of(world.phones.begin(), world.phones.end(), isThere)
+            : first.expected.has(line);
+        if (!lives)
             broken("a change that was called saved is nowhere (I4): " + canonicalJson(world.book.at(line)));
+    }
 }
 
 void checkHub(World& world)
@@ -237,10 +249,12 @@ void World::finish()
     for (std::size_t i = 0; i < phones.size(); i += phones.size() - 1) checkRebuild(*phones[i]);
     checkHub(*this);
     checkPictures(*this);
-    // What is shut out counts on its own device only.
-    const std::set<StreamId> outside = shutOut(*this);
-    const auto from = std::find_if(
-        phones.begin(), phones.end(), [&](const auto& phone) { return !outside.contains(phone->stream()); });
+    // What is not let in, or claims what another claims too, counts on its own device only.
+    const auto isLetIn = [&](const auto& phone) {
+        const auto roster = store::rosterOf(*phone->reader, programme);
+        return roster && !roster->memberOf(phone->stream()).isNil();
+    };
+    const auto from = std::find_if(phones.begin(), phones.end(), isLetIn);
     if (from != phones.end()) replay(*this, **from);
 }
 

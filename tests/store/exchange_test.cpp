@@ -71,7 +71,7 @@ QString arrival(const StoreScene& scene, std::vector<IncomingSegment> segments, 
         queue.push_back(segment);
     }
     for (std::size_t i = 0; i < queue.size(); ++i) {
-        const auto taken = (*opened)->takeNow(queue[i]);
+        const auto taken = (*opened)->take(queue[i]).get();
         if (!taken) return QStringLiteral("not taken: ") + QString::fromStdString(taken.error().detail);
         if (random() % 25 != 0 && i + 1 != queue.size()) continue;
         const auto report = checkStore(scene.path());
@@ -108,7 +108,7 @@ private Q_SLOTS:
         for (const IncomingSegment& segment : {chain[0], chainOf(growers, {9})[0], chain[1]}) {
             const auto store = Store::open(scene.path(), how);
             QVERIFY(store.has_value());
-            QVERIFY((*store)->takeNow(segment)->as == TakenAs::Used);
+            QVERIFY((*store)->take(segment).get()->as == TakenAs::Used);
         }
         const auto report = checkStore(scene.path());
         QVERIFY(report.has_value());
@@ -176,7 +176,7 @@ private Q_SLOTS:
             QVERIFY(opened.has_value());
             const auto& store = *opened;
             for (const std::string& device : order) {
-                const auto taken = store->takeNow(by.at(device));
+                const auto taken = store->take(by.at(device)).get();
                 QVERIFY2(taken.has_value(), taken ? "" : taken.error().detail.c_str());
                 const auto report = checkStore(scene.path());
                 QVERIFY(report.has_value() && report->isSound());
@@ -212,7 +212,7 @@ private Q_SLOTS:
         for (const Change& change : words.changes())
             if (change.ref.stream == RosterScene::stream("founder")) founders.push_back(change);
         const auto chain = chainOf(founders, {2, 1, 1});
-        QVERIFY(store->takeNow(segmentOf(strange.stream, 1, bytesOf({words.changes()[3]}))).has_value());
+        QVERIFY(store->take(segmentOf(strange.stream, 1, bytesOf({words.changes()[3]}))).get().has_value());
         const auto reader = store->reader();
         const auto isThere = [&] { return visit(**reader, idOf(1))->has_value(); };
         QVERIFY(!isThere()); // alone or not: nobody knows who that is
@@ -221,7 +221,7 @@ private Q_SLOTS:
         QCOMPARE(chain.size(), wanted.size());
         for (std::size_t i = 0; i < chain.size(); ++i) {
             const bool expected = wanted[i];
-            QVERIFY(store->takeNow(chain[i]).has_value());
+            QVERIFY(store->take(chain[i]).get().has_value());
             QCOMPARE(isThere(), expected);
             QCOMPARE(asideChanges(**reader)->size(), std::size_t(expected ? 0 : 1));
             const auto report = checkStore(scene.path());

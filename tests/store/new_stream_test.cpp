@@ -29,7 +29,7 @@ private Q_SLOTS:
             letIn.record = deviceId(letIn.programme, RosterScene::stream("gus"));
             letIn.fields["stream"].value = formatHex(RosterScene::stream("gus"));
             letIn.fields["member"].value = formatUuid(idOf(60));
-            QVERIFY((*store)->takeNow(segmentOf(letIn.ref.stream, 1, bytesOf({letIn}))).has_value());
+            QVERIFY((*store)->take(segmentOf(letIn.ref.stream, 1, bytesOf({letIn}))).get().has_value());
             keepOne(**store, 1);
             sealOwn(**store);
             QVERIFY(visit(**(*store)->reader(), idOf(1))->has_value());
@@ -81,7 +81,7 @@ private Q_SLOTS:
         const StreamId own = (*store)->stream();
         QVERIFY((foundersOf(scene) == std::set{first, own}));
         keepOne(**store, 2);
-        QVERIFY((*store)->takeNow(later)->as == TakenAs::Used);
+        QVERIFY((*store)->take(later).get()->as == TakenAs::Used);
         QVERIFY(foundersOf(scene) == std::set{first});
         const auto reader = (*store)->reader();
         const auto roster = rosterOf(**reader, (*store)->programme());
@@ -106,7 +106,7 @@ private Q_SLOTS:
             later.ref.seq = 5;
             later.record = idOf(5);
             const IncomingSegment back = segmentOf(first, 5, bytesOf({later}), SegmentId{7});
-            QVERIFY(store->takeNow(back)->as == TakenAs::Waits);
+            QVERIFY(store->take(back).get()->as == TakenAs::Waits);
             keepOne(*store, 6);
             const auto reader = store->reader();
             const auto tail = unsealedTail(**reader, first, 100);

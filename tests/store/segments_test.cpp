@@ -30,7 +30,7 @@ std::vector<Change> neighbours(std::size_t count, const std::string& device = "h
 
 Taken taken(Store& store, const IncomingSegment& segment)
 {
-    const auto result = store.takeNow(segment);
+    const auto result = store.take(segment).get();
     if (!result) qFatal("a segment was not taken: %s", result.error().detail.c_str());
     return *result;
 }

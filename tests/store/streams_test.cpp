@@ -97,7 +97,7 @@ private Q_SLOTS:
         // The first change says that it goes on from the old stream.
         QVERIFY(kept->changes.front() == (ChangeRef{store->stream(), 2}));
         // And what had left comes back.
-        QVERIFY(store->takeNow(later).has_value());
+        QVERIFY(store->take(later).get().has_value());
         const auto reader = store->reader();
         QVERIFY(visit(**reader, idOf(2))->has_value());
         QVERIFY(visit(**reader, idOf(3))->has_value()); // the old key vouches for the new stream
@@ -179,8 +179,8 @@ private Q_SLOTS:
         std::vector<IncomingSegment> chain = chainOf(changes, {2});
         chain[1].row.header = R"({"needs":["holograms"]})";
         for (IncomingSegment::Line& line : chain[1].lines) line = {};
-        QVERIFY(store->takeNow(chain[1])->as == TakenAs::Waits);
-        QVERIFY(store->takeNow(chain[0])->as == TakenAs::Used);
+        QVERIFY(store->take(chain[1]).get()->as == TakenAs::Waits);
+        QVERIFY(store->take(chain[0]).get()->as == TakenAs::Used);
         SQLite::Database database = scene.raw();
         QCOMPARE(database.execAndGet("SELECT count(*) FROM now_visit").getInt(), 2);
         const auto report = checkStore(scene.path());
@@ -200,7 +200,7 @@ private Q_SLOTS:
             const auto reader = store->reader();
             Change other = *readChange(unsealedTail(**reader, first, 1)->lines.front());
             other.fields["remark"].value = "the double's"s;
-            const auto taken = store->takeNow(segmentOf(first, 1, bytesOf({other})));
+            const auto taken = store->take(segmentOf(first, 1, bytesOf({other}))).get();
             QVERIFY(taken.has_value() && taken->isFork);
             QVERIFY(store->stream() == first);
         }
@@ -230,7 +230,7 @@ private Q_SLOTS:
         other.fields["remark"].value = "the double's"s;
         Change next = other;
         next.ref.seq = 2;
-        QVERIFY(store->takeNow(segmentOf(store->stream(), 1, bytesOf({other, next}))).has_value());
+        QVERIFY(store->take(segmentOf(store->stream(), 1, bytesOf({other, next}))).get().has_value());
         keepOne(*store, 2);
         const auto tail = unsealedTail(**reader, store->stream(), 100);
         QCOMPARE(tail->first, std::int64_t{1});

@@ -2,7 +2,6 @@
 #include "domain/log/turned_tokens.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 
 namespace duskrow::domain {
@@ -11,13 +10,7 @@ namespace {
 
 bool isHex(char c)
 {
-    static constexpr std::array<bool, 256> are = [] {
-        std::array<bool, 256> digits{};
-        for (const char digit : std::string_view("0123456789abcdef"))
-            digits[static_cast<std::uint8_t>(digit)] = true;
-        return digits;
-    }();
-    return are[static_cast<std::uint8_t>(c)];
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
 }
 
 bool isHexText(std::string_view text)
@@ -91,12 +84,8 @@ private:
 
     void text()
     {
-        std::size_t end = m_line.find('"', m_at + 1);
-        if (end != std::string_view::npos
-            && m_line.substr(m_at, end - m_at).find('\\') != std::string_view::npos) {
-            end = m_at + 1;
-            while (end < m_line.size() && m_line[end] != '"') end += m_line[end] == '\\' ? 2 : 1;
-        }
+        std::size_t end = m_at + 1;
+        while (end < m_line.size() && m_line[end] != '"') end += m_line[end] == '\\' ? 2 : 1;
         if (end >= m_line.size()) { // no end: as it is
             m_shape += m_line.substr(m_at);
             m_at = m_line.size();

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "tool/region_json.h"
+
+#include <cmath>
+
+#include "tool/json_values.h"
+
+namespace duskrow::tool {
+
+using namespace duskrow::domain;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+const char* standingCode(SurfaceStanding standing)
+{
+    switch (standing) {
+    case SurfaceStanding::TooFewTraps:
+        return "too_few_traps";
+    case SurfaceStanding::AllEqual:
+        return "all_equal";
+    case SurfaceStanding::NoPattern:
+        return "no_pattern";
+    case SurfaceStanding::Drawn:
+        return "drawn";
+    }
+    return "";
+}
+
+const char* coverCode(CellCover cover)
+{
+    switch (cover) {
+    case CellCover::Shown:
+        return "shown";
+    case CellCover::Hatched:
+        return "little_known";
+    case CellCover::Masked:
+        return "unknown";
+    }
+    return "";
+}
+
+Json spreadJson(const CatchSpread& spread)
+{
+    if (spread.traps == 0) return {{"traps", 0}};
+    return {{"traps", spread.traps}, {"mean", spread.mean}, {"lower_quartile", spread.lowerQuartile},
+        {"median", spread.median}, {"upper_quartile", spread.upperQuartile}, {"highest", spread.highest},
+        {"with_moths", spread.withMoths}};
+}
+
+Json districtJson(const SeasonRecords& records, const DistrictSeason& district, std::span<const Band> bands)
+{
+    Json json{{"district", district.name.isEmpty() ? Json() : Json(district.name.toStdString())},
+        {"moths", spreadJson(district.season.catches)}, {"minimum", district.season.minimum},
+        {"uncounted", district.season.uncounted},
+        {"highest_trap", district.highest ? Json(records.title(*district.highest).toStdString()) : Json()}};
+    json["bands"] = Json::object();
+    for (std::size_t i = 0; i < bands.size(); ++i) json["bands"][bands[i].id] = district.season.inBand[i];
+    json["weeks"] = Json::array();
+    for (const RegionWeek& week : district.season.weeks)
+        json["weeks"].push_back({{"first_day", formatDay(week.week.first)},
+            {"last_day", formatDay(week.week.last)}, {"moths", spreadJson(week.catches)},
+            {"minimum", week.atLeast}, {"uncounted", week.uncounted}});
+    return json;
+}
+
+// Four digits: more would say more than is known.
+double rounded(double value)
+{
+    return std::round(value * 1e4) / 1e4;
+}
+
+Json cellsJson(const SurfaceOfRegion& of)
+{
+    Json cells = Json::array();
+    for (const SurfaceCell& cell : of.surface.cells) {
+        if (cell.cover == CellCover::Masked) {
+            cells.push_back({{"cover", coverCode(cell.cover)}});
+            continue;
+        }
+        Json chances = Json::array();
+        for (const double chance : cell.chances) chances.push_back(rounded(chance));
+        cells.push_back({{"cover", coverCode(cell.cover)}, {"median", rounded(cell.medianTotal)},
+            {"chances", std::move(chances)}});
+    }
+    return cells;
+}
+
+Json surfaceJson(const SurfaceOfRegion& of)
+{
+    const RegionalSurface& surface = of.surface;
+    Json json{{"standing", standingCode(surface.standing)}, {"traps", surface.traps},
+        {"seasons", of.isSoFar ? "so_far" : "whole"}};
+    if (!surface.covariance) return json;
+    json["error_by_neighbours"] = surface.errorByNeighbours;
+    json["error_by_mean"] = surface.errorByMean;
+    json["sill"] = surface.covariance->sill;
+    json["range_m"] = surface.covariance->range.value();
+    json["nugget"] = surface.covariance->nugget;
+    if (surface.standing != SurfaceStanding::Drawn) return json;
+    const SurfaceGrid& grid = of.where->grid;
+    const auto corner = of.where->plane.placeAt(grid.southWest);
+    json["edges"] = Json::array();
+    for (const Moths edge : of.edges) json["edges"].push_back(edge.value());
+    json["south_west"] = {{"latitude", corner.latitude()}, {"longitude", corner.longitude()}};
+    json["cell_m"] = grid.cell.value();
+    json["columns"] = grid.columns;
+    json["rows"] = grid.rows;
+    json["cells"] = cellsJson(of);
+    return json;
+}
+
+} // namespace
+
+std::string regionJson(const SeasonRecords& records, const std::vector<RegionResult>& regions, LocalDay today)
+{
+    Json json{{"year", records.season.year.value_or(yearOf(today))}, {"on", formatDay(today)}};
+    json["regions"] = Json::array();
+    for (const RegionResult& region : regions) {
+        Json one{{"pest", region.pest}, {"trap_type", region.trapType},
+            {"protocol_version", region.protocol->version},
+            {"whole", districtJson(records, region.whole, region.bands)}};
+        one["districts"] = Json::array();
+        for (const DistrictSeason& district : region.districts)
+            one["districts"].push_back(districtJson(records, district, region.bands));
+        one["surface"] = surfaceJson(region.surface);
+        json["regions"].push_back(std::move(one));
+    }
+    return json.dump();
+}
+
+} // namespace duskrow::tool
