@@ -2,6 +2,7 @@
 #include "formats/import_reading.h"
 
 #include "domain/base/uuid.h"
+#include "domain/import/day_columns.h"
 #include "formats/csv.h"
 #include "formats/csv_reader.h"
 
@@ -41,18 +42,38 @@ public:
         if (const auto found = findColumns(); !found) return found.error();
         if (const auto needed = checkNeeded(m_reading.columns); !needed) return needed.error();
         if (const auto surveyed = survey(); !surveyed) return surveyed.error();
-        const RowReader reader(
-            {m_reading.columns, m_reading.dayOrder.order, m_reading.decimalMark.mark, m_choices.year});
-        const auto read = eachRow([&](CsvRow& row) {
-            unguard(row);
-            if (auto count = reader.read(row.line, row.cells, m_reading.refused))
-                m_reading.rows.push_back(std::move(*count));
-        });
+        const RowTerms terms{
+            m_reading.columns, m_reading.dayOrder.order, m_reading.decimalMark.mark, m_choices.year};
+        const auto read = isWide(terms.map) ? readWide(terms) : readLong(terms);
         if (!read) return read.error();
         return std::move(m_reading);
     }
 
 private:
+    Result<Done> readLong(const RowTerms& terms)
+    {
+        const RowReader reader(terms);
+        return eachRow([&](CsvRow& row) {
+            unguard(row);
+            if (auto count = reader.read(row.line, row.cells, m_reading.refused))
+                m_reading.rows.push_back(std::move(*count));
+        });
+    }
+
+    // One row may hold as many counts as it has columns: what is too much for a table is so here too.
+    Result<Done> readWide(const RowTerms& terms)
+    {
+        WideRowReader reader(terms);
+        const auto read = eachRow([&](CsvRow& row) {
+            if (m_reading.rows.size() > m_form.mostRows) return;
+            unguard(row);
+            reader.read(row.line, row.cells, m_reading.rows, m_reading.refused);
+        });
+        if (read && m_reading.rows.size() > m_form.mostRows)
+            return Error{ErrorCode::TableTooLong, {std::to_string(m_form.mostRows)}};
+        return read;
+    }
+
     // Every row below the names.
     Result<Done> eachRow(const std::function<void(CsvRow&)>& use)
     {
@@ -75,6 +96,7 @@ private:
         auto columns = columnMap(header, m_choices.columns);
         if (!columns) return columns.error();
         m_reading.columns = std::move(*columns);
+        findDayColumns(m_reading.columns);
         m_reading.delimiter.columns = header.size();
         return Done{};
     }
@@ -82,6 +104,8 @@ private:
     Result<Done> survey()
     {
         TableSurvey survey(m_reading.columns);
+        for (const MappedColumn& column : m_reading.columns)
+            if (isOfDay(column)) survey.takeDay(column.heading);
         bool isAnything = false;
         const auto read = eachRow([&](CsvRow& row) {
             isAnything = true;

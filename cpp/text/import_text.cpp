@@ -183,6 +183,8 @@ QString columnWhy(const MappedColumn& column)
             .arg(fieldName(rowOf(column.meant).code));
     case ColumnReason::Chosen:
         return said(QT_TRANSLATE_NOOP("ImportText", "as you chose"));
+    case ColumnReason::DayHeading:
+        return said(QT_TRANSLATE_NOOP("ImportText", "its name is the day"));
     case ColumnReason::Unknown:
         break;
     }

@@ -57,7 +57,7 @@ Json wordsJson(const RowWords& words)
 
 Json columnJson(const MappedColumn& column)
 {
-    constexpr std::array why{"heading", "unknown", "doubtful", "chosen"};
+    constexpr std::array why{"heading", "unknown", "doubtful", "chosen", "day"};
     return {{"heading", column.heading}, {"field", rowOf(column.field).code},
         {"why", why.at(static_cast<std::size_t>(column.reason))},
         {"unit", column.unit ? Json(codeOf(*column.unit)) : Json()}};

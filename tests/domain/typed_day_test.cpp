@@ -43,6 +43,15 @@ private Q_SLOTS:
         row("two digits and no year", "14-Jul-26", "", 0, "YearOfTwoDigits");
         row("two digits of the year of the table", "14-Jul-26", "", 2026, "2026-07-14");
         row("two digits of another", "14-Jul-25", "", 2026, "YearOfTwoDigits");
+        row("no year", "14-Jul", "", 2026, "2026-07-14");
+        row("no year, with a blank", "14 juillet", "", 2026, "2026-07-14");
+        row("no year, month before", "July 14", "", 2026, "2026-07-14");
+        row("no year, and none of the table", "14-Jul", "", 0, "YearUnsaid");
+        row("no year, and no such day in it", "29 Feb", "", 2026, "NotADay");
+        row("a month and a year", "Jul-14", "", 2026, "NotADay");
+        row("a month and a whole year", "2026 Jul", "", 2026, "NotADay");
+        row("two numbers", "14/07", "d", 2026, "NotADay");
+        row("two words", "July fourteen", "", 2026, "NotADay");
         row("no such day", "2026-02-30", "", 0, "NotADay");
         row("no such month", "2026-13-01", "", 0, "NotADay");
         row("the day of a spreadsheet's own reckoning", "46217", "", 0, "NotADay");
@@ -70,6 +79,7 @@ private Q_SLOTS:
         else
             found = day.error().code == ErrorCode::DayOrderUnsaid ? "DayOrderUnsaid"
                 : day.error().code == ErrorCode::YearOfTwoDigits  ? "YearOfTwoDigits"
+                : day.error().code == ErrorCode::YearUnsaid       ? "YearUnsaid"
                                                                   : "NotADay";
         QCOMPARE(found, read);
     }

@@ -182,6 +182,62 @@ private Q_SLOTS:
         QCOMPARE(static_cast<int>(read.error().code), code);
     }
 
+    void wide_data()
+    {
+        QTest::addColumn<QByteArray>("table");
+        QTest::addColumn<QByteArray>("counts"); // day and moths of each, in their order
+        QTest::addColumn<QByteArray>("refused");
+        const auto row = [](const char* claim, const std::string& table, const char* counts,
+                             const QByteArray& refused) {
+            QTest::newRow(claim) << QByteArray::fromStdString(table) << QByteArray(counts) << refused;
+        };
+        using enum ErrorCode;
+        const std::string days = "site,2019-06-08,2019-06-15\n";
+        row("a count a day", days + "a,3,4\n", "2019-06-08 3|2019-06-15 4|", "");
+        row("zero is a count, a blank is none", days + "a,0,\nb, ,7\n", "2019-06-08 0|2019-06-15 7|", "");
+        row("a row cut short", days + "a,3\n", "2019-06-08 3|", "");
+        row("one cell that is no count", days + "a,x,4\n", "2019-06-15 4|",
+            word(2, "2019-06-08", NotANumber));
+        row("no site is said once", days + ",3,4\n", "", word(2, "site", Empty));
+        row("a cell too many is said once", days + "a,3,4,5\n", "", word(2, "", TableUnreadable));
+        row("other columns stand between", "2019-06-08,site,remark,2019-06-15,total\n3,a,rain,4,7\n",
+            "2019-06-08 3|2019-06-15 4|", "");
+        row("one day explains the others", "site,08/06/2019,15/06/2019\na,3,4\n",
+            "2019-06-08 3|2019-06-15 4|", "");
+        row("none explains them", "site,08/06/2019\na,3\n", "", word(2, "08/06/2019", DayOrderUnsaid));
+        row("a year of its own", "year,site,8-Jun,15 juin\n2019,a,3,4\n2018,a,5,\n",
+            "2019-06-08 3|2019-06-15 4|2018-06-08 5|", "");
+        row("no year anywhere", "site,8-Jun\na,3\n", "", word(2, "8-Jun", YearUnsaid));
+        row("not where days and counts have columns", "site,date,count,2019-06-15\na,2019-06-08,3,4\n",
+            "2019-06-08 3|", "");
+    }
+
+    // One column for each day.
+    void wide()
+    {
+        QFETCH(QByteArray, table);
+        QFETCH(QByteArray, counts);
+        QFETCH(QByteArray, refused);
+        const auto read = readCounts(table.toStdString(), {});
+        QVERIFY(read.has_value());
+        QByteArray found;
+        for (const CountRow& row : read->rows)
+            found += QByteArray::fromStdString(formatDay(row.day)) + ' '
+                + QByteArray::number(static_cast<qlonglong>(row.pest.value())) + '|';
+        QCOMPARE(found, counts);
+        QCOMPARE(wordsOf(read->refused), refused);
+    }
+
+    void aDayColumnThatSomebodyChoseIsWhatTheyChose()
+    {
+        ImportChoices choices;
+        choices.columns = {{"2019-06-15", "ignore"}};
+        const auto read = readCounts("site,2019-06-08,2019-06-15\na,3,4\n", choices);
+        QCOMPARE(read->rows.size(), std::size_t{1});
+        QCOMPARE(read->columns.at(1).reason == ColumnReason::DayHeading, true);
+        QVERIFY(read->columns.at(2).reason == ColumnReason::Chosen);
+    }
+
     void moreRowsThanATableHas()
     {
         CsvForm form;

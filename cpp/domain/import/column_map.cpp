@@ -125,8 +125,11 @@ Result<Done> checkNeeded(const ColumnMap& map)
     for (const MappedColumn& column : map)
         if (column.reason == ColumnReason::Doubtful && !columnOf(map, column.meant))
             return Error{ErrorCode::ColumnTwice, {std::string(rowOf(column.meant).code)}};
+    const bool hasDays = std::any_of(
+        map.begin(), map.end(), [](const auto& c) { return c.reason == ColumnReason::DayHeading; });
     for (const ImportField field : {Site, Day, Count})
-        if (!columnOf(map, field)) return Error{ErrorCode::ColumnMissing, {std::string(rowOf(field).code)}};
+        if (!columnOf(map, field) && !(hasDays && field == Day))
+            return Error{ErrorCode::ColumnMissing, {std::string(rowOf(field).code)}};
     if (columnOf(map, Latitude).has_value() != columnOf(map, Longitude).has_value())
         return Error{ErrorCode::ColumnMissing, {columnOf(map, Latitude) ? "longitude" : "latitude"}};
     return Done{};

@@ -14,6 +14,7 @@ enum class ColumnReason {
     Unknown, // the heading means nothing known: ignored
     Doubtful, // another column means the same field: ignored until somebody says which
     Chosen,
+    DayHeading, // counts of the day that is its heading
 };
 
 struct MappedColumn {
@@ -39,7 +40,8 @@ struct ColumnChoice {
 //         choices
 Result<ColumnMap> columnMap(const std::vector<std::string>& header, const std::vector<ColumnChoice>& choices);
 
-// Whether a table so mapped can say anything: site or trap, day and count.
+// Whether a table so mapped can say anything: a site, and days and counts in columns of their own or of a
+// day each.
 //
 // Errors  ColumnTwice {field} where two columns may be it; ColumnMissing {code of the field}
 Result<Done> checkNeeded(const ColumnMap& map);

@@ -101,9 +101,9 @@ struct RowReader::Reading {
     void text(ImportField field, std::string& place, std::size_t most)
     {
         const std::string_view cell = at(field);
-        const std::string code(rowOf(field).code);
-        if (cell.size() > most) return refuse(field, {ErrorCode::TooLong, {code, std::to_string(most)}});
-        if (!isPlainText(cell)) return refuse(field, {ErrorCode::TextUnreadable, {code}});
+        const auto code = [field] { return std::string(rowOf(field).code); };
+        if (cell.size() > most) return refuse(field, {ErrorCode::TooLong, {code(), std::to_string(most)}});
+        if (!isPlainText(cell)) return refuse(field, {ErrorCode::TextUnreadable, {code()}});
         place.assign(cell);
     }
     void number(ImportField field, std::int64_t most, auto& place)

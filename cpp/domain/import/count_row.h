@@ -71,6 +71,9 @@ public:
     std::optional<CountRow> read(
         std::size_t line, const std::vector<std::string>& cells, RowWords& refused) const;
 
+    // As what is said of a row names it from now on.
+    void nameColumn(std::size_t column, const std::string& heading) { m_terms.map[column].heading = heading; }
+
 private:
     [[nodiscard]] std::string_view cell(
         const std::vector<std::string>& cells, const std::optional<std::size_t>& column) const;

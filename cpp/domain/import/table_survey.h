@@ -28,6 +28,7 @@ class TableSurvey {
 public:
     explicit TableSurvey(const ColumnMap& map) : m_map(map) { }
     void take(const std::vector<std::string>& cells);
+    void takeDay(std::string_view typed) { m_days.take(typed); } // that stands in a heading
 
     [[nodiscard]] DayOrderFinding dayOrder() const { return m_days.finding(); }
     [[nodiscard]] DecimalFinding decimalMark() const;

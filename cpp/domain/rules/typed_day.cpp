@@ -60,7 +60,7 @@ std::string_view withoutMidnight(std::string_view text)
     return text;
 }
 
-// Three runs of digits or letters; nothing when there are other signs, or more or fewer runs.
+// Two or three runs of digits or letters; nothing when there are other signs, or more or fewer runs.
 std::optional<Parts> partsOf(std::string_view text)
 {
     Parts parts;
@@ -83,7 +83,7 @@ std::optional<Parts> partsOf(std::string_view text)
         if (between > 2 || (between > 0 && between == text.size())) return std::nullopt;
         text.remove_prefix(between);
     }
-    if (parts.count != parts.part.size()) return std::nullopt;
+    if (parts.count < 2) return std::nullopt;
     return parts;
 }
 
@@ -122,7 +122,7 @@ Result<LocalDay> made(
 // Numbers with the year behind: the only days that need an order.
 bool needsOrder(const Parts& parts)
 {
-    return parts.part[0].number && parts.part[1].number && parts.part[2].number
+    return parts.count == 3 && parts.part[0].number && parts.part[1].number && parts.part[2].number
         && parts.part[0].text.size() <= 2 && parts.part[1].text.size() <= 2 && parts.part[2].text.size() != 3;
 }
 
@@ -143,12 +143,37 @@ std::string withDashes(std::string_view typed)
 
 } // namespace
 
+namespace {
+
+// 14 Jul, 14-Jul, July 14: in the year of the table. "Jul-14" may be July of a year 14, and two numbers may
+// be anything.
+Result<LocalDay> withoutYear(
+    std::string_view text, const Parts& parts, std::optional<int> year, const Error& refused)
+{
+    const auto& first = parts.part[0];
+    const auto& second = parts.part[1];
+    if (first.number.has_value() == second.number.has_value()) return refused;
+    if (!first.number && text.find_first_of("-/.") != std::string_view::npos) return refused;
+    const auto month = monthNamed(first.number ? second.text : first.text);
+    const Part& day = first.number ? first : second;
+    if (!month || day.text.size() > 2) return refused;
+    if (!year) return Error{ErrorCode::YearUnsaid, {}};
+    const std::chrono::year_month_day ymd{
+        std::chrono::year{*year}, std::chrono::month{*month}, std::chrono::day{*day.number}};
+    return ymd.ok() ? Result<LocalDay>(LocalDay{ymd}) : Result<LocalDay>(refused);
+}
+
+} // namespace
+
 Result<LocalDay> parseTypedDay(std::string_view typed, std::optional<DayOrder> order, std::optional<int> year)
 {
+    if (typed.size() == 10 && typed[4] == '-') // ISO 8601, as most programs write it
+        if (const auto day = parseDay(typed)) return *day;
     const std::string text = withDashes(typed);
     const Error refused{ErrorCode::NotADay, {std::string(typed.substr(0, longestText))}};
     const auto parts = readParts(text);
     if (!parts) return refused;
+    if (parts->count == 2) return withoutYear(text, *parts, year, refused);
     const auto& [first, second, third] = parts->part;
     if (!third.number) return refused;
     if (!second.number && first.number) { // 14 Jul 2026

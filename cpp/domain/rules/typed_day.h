@@ -14,11 +14,11 @@ enum class DayOrder { DayFirst, MonthFirst };
 
 // A day as tables hold it: 2026-07-14, 2026/7/14, 20260714, 14.7.2026, 07/14/2026, 14 Jul 2026, July 14,
 // 2026, 14 juillet 2026; blanks around it and a midnight behind it aside. Days that are the same in both
-// orders (5/5/2026) need none.
+// orders (5/5/2026) need none. 14 Jul, 14-Jul and July 14 are of the year of the table.
 //
 // order   of numbers with the year behind; nothing when it is not known
 // year    of the row or the table; a year of two digits is read only when it ends this one
-// Errors  NotADay, DayOrderUnsaid, YearOfTwoDigits {what was typed}
+// Errors  NotADay, DayOrderUnsaid, YearOfTwoDigits {what was typed}; YearUnsaid {}
 Result<LocalDay> parseTypedDay(
     std::string_view typed, std::optional<DayOrder> order, std::optional<int> year = {});
 
