@@ -2,11 +2,13 @@
 #include "formats/csv_reader.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "formats/utf8.h"
 
 namespace duskrow::formats {
 
+using domain::Done;
 using domain::Error;
 using domain::ErrorCode;
 using domain::Result;
@@ -29,29 +31,32 @@ char separatorOf(std::string_view firstLine)
 
 class CsvReader {
 public:
-    explicit CsvReader(std::string_view bytes) : m_rest(bytes)
+    explicit CsvReader(std::string_view bytes, std::optional<char> separator = {}) : m_rest(bytes)
     {
         if (m_rest.starts_with("\xEF\xBB\xBF")) m_rest.remove_prefix(3);
+        while (takeLineEnd()) { }
+        m_separator = separator ? *separator : separatorOf(m_rest.substr(0, m_rest.find_first_of("\r\n")));
     }
 
-    Result<std::vector<CsvRow>> read()
+    // The next row; false behind the last one. Cells of the row before give their room to those of this one.
+    Result<bool> next(CsvRow& row, std::size_t mostCells)
     {
-        std::vector<CsvRow> rows;
         while (takeLineEnd()) { }
-        m_separator = separatorOf(m_rest.substr(0, m_rest.find_first_of("\r\n")));
-        m_ends = {m_separator, '\r', '\n'};
-        while (!m_rest.empty()) {
-            if (takeLineEnd()) continue;
-            CsvRow row{m_line, {}};
-            do {
-                auto cell = m_rest.starts_with('"') ? quotedCell() : Result<std::string>(plainCell());
-                if (!cell) return cell.error();
-                row.cells.push_back(validUtf8(*cell));
-            } while (takeSeparator());
-            if (!m_rest.empty() && !takeLineEnd()) return unreadable(); // text behind a closing quote
-            rows.push_back(std::move(row));
-        }
-        return rows;
+        if (m_rest.empty()) return false;
+        row.line = m_line;
+        std::size_t count = 0;
+        do {
+            if (count == mostCells) return unreadable();
+            if (row.cells.size() == count) row.cells.emplace_back();
+            std::string& cell = row.cells[count++];
+            if (!m_rest.starts_with('"'))
+                takePlainCell(cell);
+            else if (const auto taken = takeQuotedCell(cell); !taken)
+                return taken.error();
+        } while (takeSeparator());
+        if (!m_rest.empty() && !takeLineEnd()) return unreadable(); // text behind a closing quote
+        row.cells.resize(count);
+        return true;
     }
 
 private:
@@ -72,19 +77,20 @@ private:
         return true;
     }
 
-    std::string plainCell()
+    void takePlainCell(std::string& cell)
     {
-        const std::size_t end = std::min(m_rest.find_first_of(m_ends), m_rest.size());
-        std::string cell(m_rest.substr(0, end));
-        m_rest.remove_prefix(end);
-        return cell;
+        const auto isEnd = [this](char c) { return c == m_separator || c == '\n' || c == '\r'; };
+        const auto* const end = std::find_if(m_rest.begin(), m_rest.end(), isEnd);
+        const auto size = static_cast<std::size_t>(end - m_rest.begin());
+        cell.assign(m_rest.substr(0, size));
+        m_rest.remove_prefix(size);
     }
 
-    Result<std::string> quotedCell()
+    Result<Done> takeQuotedCell(std::string& cell)
     {
         const Error open = unreadable(); // on the line where it opens
         m_rest.remove_prefix(1);
-        std::string cell;
+        cell.clear();
         while (!m_rest.empty()) {
             if (m_rest.starts_with("\"\"")) {
                 cell += '"';
@@ -93,7 +99,7 @@ private:
             }
             if (m_rest.starts_with('"')) {
                 m_rest.remove_prefix(1);
-                return cell;
+                return Done{};
             }
             const bool isLineEnd =
                 m_rest.starts_with('\n') || (m_rest.starts_with('\r') && !m_rest.starts_with("\r\n"));
@@ -107,14 +113,35 @@ private:
     std::string_view m_rest;
     std::size_t m_line = 1;
     char m_separator = ',';
-    std::string m_ends; // of a cell without quotes
 };
 
 } // namespace
 
 Result<std::vector<CsvRow>> readCsv(std::string_view bytes)
 {
-    return CsvReader(bytes).read();
+    std::vector<CsvRow> rows;
+    CsvReader reader(bytes);
+    CsvRow row;
+    while (true) {
+        const auto isThere = reader.next(row, std::string_view::npos);
+        if (!isThere) return isThere.error();
+        if (!*isThere) return rows;
+        for (std::string& cell : row.cells) cell = validUtf8(cell);
+        rows.push_back(row);
+    }
+}
+
+Result<Done> eachCsvRow(std::string_view text, const CsvForm& form, const std::function<bool(CsvRow&)>& take)
+{
+    CsvReader reader(text, form.delimiter);
+    CsvRow row;
+    for (std::size_t count = 0;; ++count) {
+        const auto isThere = reader.next(row, form.mostCells);
+        if (!isThere) return isThere.error();
+        if (!*isThere) return Done{};
+        if (count == form.mostRows) return Error{ErrorCode::TableTooLong, {std::to_string(form.mostRows)}};
+        if (!take(row)) return Done{};
+    }
 }
 
 } // namespace duskrow::formats

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,5 +23,19 @@ struct CsvRow {
 // Errors  TableUnreadable {line} when a quote is not closed, or something stands behind one that is
 // Source  RFC 4180 (CSV)
 domain::Result<std::vector<CsvRow>> readCsv(std::string_view bytes);
+
+// How a table is read whose form is known, and how much of it.
+struct CsvForm {
+    char delimiter = ',';
+    std::size_t mostRows = 1'000'000; // the header among them
+    std::size_t mostCells = 400; // of a row
+};
+
+// Hands over one row after the other, as long as `take` says true. The row is the same object each time.
+//
+// text    UTF-8 without a mark, as toUtf8 gives it
+// Errors  those of readCsv; TableTooLong {rows} and TableUnreadable {line} beyond the bounds of the form
+domain::Result<domain::Done> eachCsvRow(
+    std::string_view text, const CsvForm& form, const std::function<bool(CsvRow&)>& take);
 
 } // namespace duskrow::formats

@@ -2,6 +2,7 @@
 #include "store/current_tables.h"
 
 #include <SQLiteCpp/Transaction.h>
+#include <algorithm>
 #include <cstring>
 
 #include "domain/log/value_json.h"
@@ -197,18 +198,19 @@ void CurrentTables::stamp()
     stamp.exec();
 }
 
-// The statement that writes a row of a kind. It is found by the kind: its SQL is too long to be made and
-// looked up for every row.
-Running CurrentTables::rowOf(const RecordKind& kind)
+// It is found by the kind: its SQL is too long to be made and looked up for every row.
+CurrentTables::Row& CurrentTables::rowOf(const RecordKind& kind)
 {
-    auto found = m_rows.find(&kind);
-    if (found == m_rows.end()) {
-        std::string sql = "INSERT OR REPLACE INTO " + tableOf(kind) + " (id," + columnsOf(kind)
-            + ",newer,brought_back) VALUES (?";
-        for (std::size_t i = 0; i < kind.fields.size() + 2; ++i) sql += ",?";
-        found = m_rows.try_emplace(&kind, m_database, sql + ')').first;
-    }
-    return Running(found->second);
+    const auto found = m_rows.find(&kind);
+    if (found != m_rows.end()) return found->second;
+    std::string sql = "INSERT OR REPLACE INTO " + tableOf(kind) + " (id," + columnsOf(kind)
+        + ",newer,brought_back) VALUES (?";
+    for (std::size_t i = 0; i < kind.fields.size() + 2; ++i) sql += ",?";
+    Row row{SQLite::Statement(m_database, sql + ')'), {}};
+    for (const Field& field : kind.fields)
+        row.columns.emplace_back(field.name, static_cast<int>(row.columns.size()));
+    std::sort(row.columns.begin(), row.columns.end());
+    return m_rows.try_emplace(&kind, std::move(row)).first->second;
 }
 
 void CurrentTables::put(const Folded& folded, bool isNew)
@@ -224,26 +226,26 @@ void CurrentTables::drop(const std::string& kind, const Uuid& record)
     if (const RecordKind* known = findKind(kind)) remove(tableOf(*known), "id", record);
 }
 
+// Values and columns are both in the order of the names: one pass. A column without a value stays NULL.
 void CurrentTables::putRow(const RecordKind& kind, const Folded& folded)
 {
-    Running insert = rowOf(kind);
-    static const Value none;
+    Row& row = rowOf(kind);
+    Running insert(row.statement);
     std::size_t held = 0;
-    int at = 1;
-    const std::string id = blobOf(folded.record);
-    insert->bind(at++, id.data(), static_cast<int>(id.size()));
-    for (const Field& field : kind.fields) {
-        const auto found = folded.values.find(field.name);
-        const bool holds = found != folded.values.end() && canHold(field, found->second);
-        bindValue(*insert, at++, field.type, holds ? found->second : none);
-        held += holds ? 1 : 0;
+    insert->bindNoCopy(1, folded.record.bytes.data(), static_cast<int>(folded.record.bytes.size()));
+    auto column = row.columns.begin();
+    for (const auto& [name, value] : folded.values) {
+        while (column != row.columns.end() && column->first < name) ++column;
+        if (column == row.columns.end()) break;
+        const Field& field = kind.fields[static_cast<std::size_t>(column->second)];
+        if (column->first != name || !canHold(field, value)) continue;
+        bindValue(*insert, column->second + 2, field.type, value);
+        ++held;
     }
-    const std::string text = held == folded.values.size() ? std::string() : newerText(kind, folded.values);
-    if (text.empty())
-        insert->bind(at++);
-    else
-        insert->bind(at++, text);
-    insert->bind(at, folded.broughtBack ? 1 : 0);
+    const int newer = static_cast<int>(kind.fields.size()) + 2;
+    if (held != folded.values.size())
+        if (const std::string text = newerText(kind, folded.values); !text.empty()) insert->bind(newer, text);
+    insert->bind(newer + 1, folded.broughtBack ? 1 : 0);
     insert->exec();
 }
 

@@ -36,14 +36,19 @@ public:
     [[nodiscard]] std::string dump() const;
 
 private:
-    Running rowOf(const domain::RecordKind& kind);
+    // The statement that writes a row of a kind, and its columns in the order of their names.
+    struct Row {
+        SQLite::Statement statement;
+        std::vector<std::pair<std::string_view, int>> columns; // name, and place in the declaration
+    };
+    Row& rowOf(const domain::RecordKind& kind);
     void putRow(const domain::RecordKind& kind, const domain::Folded& folded);
     void remove(const std::string& table, const std::string& column, const domain::Uuid& record);
     void putQuestions(const domain::Folded& folded, bool isNew);
 
     SQLite::Database& m_database;
     Statements m_statements;
-    std::map<const domain::RecordKind*, SQLite::Statement> m_rows;
+    std::map<const domain::RecordKind*, Row> m_rows;
 };
 
 // The table of a kind, and its columns in the order of the declaration (without id, newer,

@@ -144,31 +144,37 @@ std::vector<Change> Folding::refold(const Uuid& record)
     return changes;
 }
 
-bool Folding::hasTail()
+// Whether the log holds more changes of a record than the `known` ones.
+bool Folding::hasOthers(const Uuid& record, std::size_t known)
 {
-    Running query = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change)");
+    Running query = m_statements.prepared("SELECT (SELECT count(*) FROM sealed WHERE record=?1) + (SELECT "
+                                          "count(*) FROM change WHERE record=?1)");
+    bindId(*query, 1, record.bytes);
+    query->executeStep();
+    return query->getColumn(0).getInt64() > static_cast<std::int64_t>(known);
+}
+
+bool Folding::isKnown(const Uuid& record)
+{
+    Running query = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?1) OR EXISTS "
+                                          "(SELECT 1 FROM sealed WHERE record=?1)");
+    bindId(*query, 1, record.bytes);
     query->executeStep();
     return query->getColumn(0).getInt() != 0;
 }
 
-// Whether the log holds more changes of a record than the `known` ones in segments.
-bool Folding::hasOthers(const Uuid& record, std::size_t known, bool hasTail)
+// Whether a change that is the only one of its record counts, whatever else is known.
+bool Folding::countsByItself(const Change& change) const
 {
-    Running sealed = m_statements.prepared("SELECT count(*) FROM sealed WHERE record=?");
-    bindId(*sealed, 1, record.bytes);
-    sealed->executeStep();
-    if (sealed->getColumn(0).getInt64() > static_cast<std::int64_t>(known)) return true;
-    if (!hasTail) return false;
-    Running own = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?)");
-    bindId(*own, 1, record.bytes);
-    own->executeStep();
-    return own->getColumn(0).getInt() != 0;
+    if (change.kind == "ruling" || m_rulings.contains(change.record)) return false;
+    return m_roster.countsAlways(change.ref.stream)
+        || m_roster.weigh(std::span(&change, 1)).front() == Standing::Counts;
 }
 
-void Folding::take(std::vector<Change> added, std::span<const std::int64_t> segments)
+void Folding::take(
+    std::vector<Change> added, std::span<const std::int64_t> segments, std::span<const Uuid> fresh)
 {
     load();
-    const bool hasTail = this->hasTail();
     std::sort(added.begin(), added.end(), [](const Change& a, const Change& b) {
         return a.record != b.record ? a.record < b.record : a.ref < b.ref;
     });
@@ -178,7 +184,14 @@ void Folding::take(std::vector<Change> added, std::span<const std::int64_t> segm
         const Uuid record = from->record;
         const auto to = std::find_if(from, added.end(), [&](const Change& c) { return c.record != record; });
         const std::span<const Change> own(from, to);
-        const bool isNew = !hasOthers(record, own.size(), hasTail);
+        while (!fresh.empty() && fresh.front() < record) fresh = fresh.subspan(1);
+        const bool isFresh = !fresh.empty() && fresh.front() == record;
+        const bool isNew = isFresh || !hasOthers(record, own.size());
+        if (isNew && own.size() == 1 && countsByItself(*from)) {
+            m_tables.put(foldOnly(std::move(*from)), true);
+            from = to;
+            continue;
+        }
         std::vector<Change> all;
         if (!isNew) {
             all = m_lines.changesOf(record, segments);

@@ -2,7 +2,10 @@
 #include "store/log_writer.h"
 
 #include <SQLiteCpp/Transaction.h>
+#include <algorithm>
 
+#include "store/import_ledger.h"
+#include "store/setting.h"
 #include "store/sqlite_error.h"
 
 namespace duskrow::store {
@@ -17,12 +20,12 @@ void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
 }
 
 // The field whose text takes most room in a change that is too large to be read again.
-Error tooLong(const Edit& edit)
+Error tooLong(const Change& change)
 {
-    std::string field = edit.kind;
+    std::string field = change.kind;
     std::size_t most = 0;
-    for (const auto& [name, value] : edit.fields)
-        if (const auto* text = std::get_if<std::string>(&value); text && text->size() > most) {
+    for (const auto& [name, set] : change.fields)
+        if (const auto* text = std::get_if<std::string>(&set.value); text && text->size() > most) {
             most = text->size();
             field = name;
         }
@@ -73,11 +76,20 @@ std::vector<ChangeRef> LogWriter::baseFor(
     return base;
 }
 
-Result<Change> LogWriter::append(const Edit& edit, const Batch& batch, const Tail& tail)
+// What an edit of a record that is there already sets, and the versions that it replaces.
+Result<Done> LogWriter::setFields(Change& change, Edit edit)
 {
     const std::vector<Change> changes = m_folding.changesOf(edit.record);
     const Folded before = changes.empty() ? Folded{} : m_folding.folded(changes);
     if (!changes.empty() && before.kind != edit.kind) return Error{ErrorCode::RecordMissing, {edit.kind}};
+    if (edit.fields.contains("withdrawn") && !changes.empty()) change.saw = allSeen(before);
+    for (auto& [field, value] : edit.fields)
+        change.fields[field] = {std::move(value), baseFor(before, edit.kind, field, changes)};
+    return Done{};
+}
+
+Result<Change> LogWriter::append(Edit edit, const Batch& batch, const Tail& tail, bool isFresh)
+{
     Change change{.programme = m_programme,
         .ref = {m_stream, tail.seq},
         .author = batch.author,
@@ -88,17 +100,23 @@ Result<Change> LogWriter::append(const Edit& edit, const Batch& batch, const Tai
         .offset = batch.offset,
         .fields = {},
         .saw = {}};
-    for (const auto& [field, value] : edit.fields)
-        change.fields[field] = {value, baseFor(before, edit.kind, field, changes)};
-    if (edit.fields.contains("withdrawn") && !changes.empty()) change.saw = allSeen(before);
-    if (edit.kind == "ruling") change.saw = sawOf(edit);
+    std::vector<ChangeRef> ruledOn;
+    if (edit.kind == "ruling") ruledOn = sawOf(edit);
+    if (isFresh) {
+        change.fields.reserve(edit.fields.size());
+        for (auto& [field, value] : edit.fields)
+            change.fields.emplace_hint(change.fields.end(), field, FieldSet{std::move(value), {}});
+    } else if (const auto set = setFields(change, std::move(edit)); !set) {
+        return set.error();
+    }
+    if (change.kind == "ruling") change.saw = std::move(ruledOn);
 
     const std::string body = canonicalJson(change);
-    if (body.size() > mostChangeBytes) return tooLong(edit);
+    if (body.size() > mostChangeBytes) return tooLong(change);
     Running insert = m_statements.prepared("INSERT INTO change VALUES (?,?,?,?)");
     insert->bind(1, tail.local);
     insert->bind(2, tail.seq);
-    bindBytes(*insert, 3, edit.record.bytes);
+    bindBytes(*insert, 3, change.record.bytes);
     insert->bindNoCopy(4, body);
     insert->exec();
     return change;
@@ -115,7 +133,7 @@ std::vector<ChangeRef> LogWriter::sawOf(const Edit& ruling)
     return {saw.begin(), saw.end()};
 }
 
-Result<Kept> LogWriter::keep(const Batch& batch)
+Result<Kept> LogWriter::keep(Batch batch)
 {
     for (const Edit& edit : batch.edits)
         if (const auto checked = checkEdit(edit); !checked) return checked.error();
@@ -124,22 +142,35 @@ Result<Kept> LogWriter::keep(const Batch& batch)
         Tail tail = m_tail ? *m_tail : readTail();
         Kept kept;
         std::vector<Change> changes;
-        for (const Edit& edit : batch.edits) {
+        std::vector<Uuid> fresh;
+        for (Edit& edit : batch.edits) {
             if (edit.fields.empty()) continue;
             ++tail.seq;
-            auto change = append(edit, batch, tail);
+            const bool isFresh = !m_folding.isKnown(edit.record);
+            if (isFresh) fresh.push_back(edit.record);
+            auto change = append(std::move(edit), batch, tail, isFresh);
             if (!change) return change.error();
             kept.changes.push_back(change->ref);
             changes.push_back(std::move(*change));
         }
-        m_folding.take(std::move(changes));
+        std::sort(fresh.begin(), fresh.end());
+        m_folding.take(std::move(changes), {}, fresh);
         if (batch.draftDone) deleteDraft(*batch.draftDone);
+        if (!batch.import.empty() && !kept.changes.empty()) noteImport(batch.import, kept);
         transaction.commit();
         m_tail = tail; // only now: what is rolled back was never numbered
         return kept;
     });
     if (!result) m_folding.forget();
     return result;
+}
+
+// The numbers of one batch follow each other.
+void LogWriter::noteImport(const std::string& import, const Kept& kept)
+{
+    const ChangeRef& first = kept.changes.front();
+    putSetting(
+        m_database, importRangeKey(import, first.stream, first.seq), std::to_string(kept.changes.back().seq));
 }
 
 Result<Done> LogWriter::saveDraft(const std::string& key, const std::string& body)

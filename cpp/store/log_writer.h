@@ -15,6 +15,7 @@ struct Batch {
     std::chrono::minutes offset{0};
     std::vector<domain::Edit> edits;
     std::optional<std::string> draftDone; // the draft these edits came from, dropped with the same commit
+    std::string import = {}; // the import they belong to: their numbers are noted with the same commit
 };
 
 struct Kept {
@@ -32,7 +33,7 @@ public:
     // be
     //         read again; RecordMissing when the id belongs to a record of another kind; DiskFull,
     //         DiskFailed ...; nothing is changed by a keep that failed
-    domain::Result<Kept> keep(const Batch& batch);
+    domain::Result<Kept> keep(Batch batch);
 
     // After something else was written to the own stream: where it ends is read anew.
     void lookAgain() { m_tail.reset(); }
@@ -50,8 +51,11 @@ private:
     [[nodiscard]] std::vector<domain::ChangeRef> baseFor(const domain::Folded& before,
         const std::string& kind, const std::string& field, std::span<const domain::Change> changes);
     std::vector<domain::ChangeRef> sawOf(const domain::Edit& ruling);
-    domain::Result<domain::Change> append(const domain::Edit& edit, const Batch& batch, const Tail& tail);
+    domain::Result<domain::Change> append(
+        domain::Edit edit, const Batch& batch, const Tail& tail, bool isFresh);
+    domain::Result<domain::Done> setFields(domain::Change& change, domain::Edit edit);
     void deleteDraft(const std::string& key);
+    void noteImport(const std::string& import, const Kept& kept);
 
     SQLite::Database& m_database;
     std::string m_path;

@@ -182,7 +182,9 @@ void Store::post(std::function<void()> job)
 void Store::keep(Batch batch, Answer answer)
 {
     sealDrafts();
-    post([this, batch = std::move(batch), answer = std::move(answer)] { answer(m_writer->keep(batch)); });
+    post([this, batch = std::move(batch), answer = std::move(answer)]() mutable {
+        answer(m_writer->keep(std::move(batch)));
+    });
 }
 
 Result<Kept> Store::keepNow(Batch batch)

@@ -264,6 +264,56 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
                 "In row %2 of %1, “%3” does not say whether the field is infested. Write yes or no.")};
         return {QT_TRANSLATE_NOOP("ErrorText",
             "In row %2 of %1, “%3” is not a count. Write one whole number in each row, such as 7.")};
+    case ErrorCode::TableTooLong:
+        return {
+            QT_TRANSLATE_NOOP("ErrorText", "The table has more than %1 rows. Part it into several files.")};
+    case ErrorCode::FileTooLarge:
+        return {
+            QT_TRANSLATE_NOOP("ErrorText", "The file %1 is larger than %2 MiB. Part it into several files.")};
+    case ErrorCode::DayOrderUnsaid:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "“%1” may begin with the day or the month. Say which comes first.")};
+    case ErrorCode::YearOfTwoDigits:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The year of “%1” has two digits. Say the year of the table, or write four.")};
+    case ErrorCode::DayOutsideYear:
+        return {
+            QT_TRANSLATE_NOOP("ErrorText", "%1 does not lie in the year %2. Check the day, or the year.")};
+    case ErrorCode::YearUnsaid:
+        return {QT_TRANSLATE_NOOP("ErrorText", "Nothing says the year of this row. Say it for the table.")};
+    case ErrorCode::DecimalMarkUnsaid:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "The mark in “%1” may be a decimal mark or not. Say which mark the table uses.")};
+    case ErrorCode::UnitUnsaid:
+        return {
+            QT_TRANSLATE_NOOP("ErrorText", "Nothing says the unit of %1. Say it, such as cm."), fieldFirst};
+    case ErrorCode::TextUnreadable:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+                    "%1 holds signs that are no text. Choose another encoding, or correct it in the file."),
+            fieldFirst};
+    case ErrorCode::ColumnTwice:
+        return {QT_TRANSLATE_NOOP("ErrorText", "Two columns may be %1. Say which one it is."), fieldFirst};
+    case ErrorCode::CountKept:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "Line %1 has %2 for the same trap and day. Leave the right one in the file.")};
+    case ErrorCode::CountDiffers:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store has a visit to this trap on this day that says otherwise (%1). Correct it there if "
+            "the file is right.")};
+    case ErrorCode::RecordWithdrawn:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+                    "This %1 was taken back in the store (%2). Let it stand again there if the file is "
+                    "right."),
+            kindFirst};
+    case ErrorCode::NightsDiffer:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The file says %1 nights, but by its days there are %2. The days are kept; look at them.")};
+    case ErrorCode::PlaceDiffers:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "Line %1 puts this trap in another place. The first place is kept; look at both.")};
+    case ErrorCode::NothingToUndo:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Nothing of an import called “%1” stands here. Look at the list of imports on this device.")};
     case ErrorCode::PositionUnavailable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "There is no position right now. Wait under the open sky, or type the coordinates.")};

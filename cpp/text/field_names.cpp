@@ -180,6 +180,14 @@ constexpr std::array names{
     Name{"pods_damaged_percent", QT_TRANSLATE_NOOP("FieldName", "the share of damaged pods")},
     Name{"label_interval_days", QT_TRANSLATE_NOOP("FieldName", "the days before harvest on the label")},
     Name{"infested", QT_TRANSLATE_NOOP("FieldName", "“infested”")},
+    Name{"nights", QT_TRANSLATE_NOOP("FieldName", "the number of nights")},
+    Name{"column", QT_TRANSLATE_NOOP("FieldName", "the column")},
+    Name{"unit", QT_TRANSLATE_NOOP("FieldName", "the unit")},
+    Name{"pest_in_use", QT_TRANSLATE_NOOP("FieldName", "the pest")},
+    Name{"encoding", QT_TRANSLATE_NOOP("FieldName", "the encoding")},
+    Name{"delimiter", QT_TRANSLATE_NOOP("FieldName", "the delimiter")},
+    Name{"date_order", QT_TRANSLATE_NOOP("FieldName", "the order of day and month")},
+    Name{"decimal", QT_TRANSLATE_NOOP("FieldName", "the decimal mark")},
     Name{"metric", QT_TRANSLATE_NOOP("FieldName", "the way of measuring")},
     Name{"seed", QT_TRANSLATE_NOOP("FieldName", "the seed")},
 };
@@ -215,6 +223,8 @@ constexpr std::array kinds{
     Name{"walk", QT_TRANSLATE_NOOP("KindName", "scouting walk")},
     Name{"frame", QT_TRANSLATE_NOOP("KindName", "frame")},
     Name{"decision", QT_TRANSLATE_NOOP("KindName", "decision")},
+    Name{"import", QT_TRANSLATE_NOOP("KindName", "import")},
+    Name{"column", QT_TRANSLATE_NOOP("KindName", "column")},
 };
 
 template <std::size_t N>

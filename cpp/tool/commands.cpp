@@ -20,6 +20,7 @@ constexpr std::array commandTable{
     Command{"frames", "How dense the larvae of a field are, from counted frames", declareFrames},
     Command{"plan-frames", "When a scouting walk may stop, and how often it errs", declarePlanFrames},
     Command{"export", "Write what a store holds as files for other programs", declareExport},
+    Command{"import", "Take in counts of past years or other people from a table", declareImport},
     Command{
         "check", "Whether a store is sound: the file, the log and the tables folded from it", declareCheck},
     Command{"programme", "Begin a programme, invite, join, and see who takes part", declareProgramme},

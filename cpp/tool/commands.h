@@ -35,6 +35,7 @@ Work declareBand(CLI::App& line);
 Work declareFrames(CLI::App& line);
 Work declarePlanFrames(CLI::App& line);
 Work declareExport(CLI::App& line);
+Work declareImport(CLI::App& line);
 Work declareCheck(CLI::App& line);
 Work declareProgramme(CLI::App& line);
 Work declareExchange(CLI::App& line);

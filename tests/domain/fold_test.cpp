@@ -183,6 +183,27 @@ private Q_SLOTS:
         }
     }
 
+    // What is alone is folded in a shorter way: to the same.
+    void theOnlyChangeFoldsToItsValues()
+    {
+        RandomLog log(7, "visit");
+        std::vector<Change> changes = log.grow(4, 200);
+        Change emptied = changes.front();
+        emptied.fields["withdrawn"] = {""s, {}};
+        changes.push_back(emptied);
+        emptied.fields["withdrawn"] = {"wrong trap"s, {}};
+        changes.push_back(emptied);
+        for (const Change& change : changes) {
+            const Folded whole = fold(std::span(&change, 1));
+            const Folded found = foldOnly(change);
+            QVERIFY(found.values == whole.values);
+            QVERIFY(found.kind == whole.kind && found.record == whole.record && found.site == whole.site);
+            QCOMPARE(found.isThere, whole.isThere);
+            QCOMPARE(found.broughtBack, whole.broughtBack);
+            QVERIFY(found.differences.empty() && whole.differences.empty());
+        }
+    }
+
     void laterReplacesWhatItCites()
     {
         const auto folded =

@@ -57,6 +57,7 @@ private Q_SLOTS:
         row("frames", "--threshold");
         row("plan-frames", "--dispersion");
         row("export", "--as");
+        row("import", "--date-order");
         row("check", "STORE");
     }
 

@@ -78,6 +78,23 @@ enum class ErrorCode {
     TableEmpty, // {path}
     TableNoColumn, // {path, column}
     TableRow, // {path, row, what stands there}
+    TableTooLong, // {most rows}
+    FileTooLarge, // {path, most MiB}
+    // Rows of counts that are imported
+    DayOrderUnsaid, // {what stands there} day or month first
+    YearOfTwoDigits, // {what stands there}
+    DayOutsideYear, // {day, year}
+    YearUnsaid, // {} neither a column nor a choice where days do not say it
+    DecimalMarkUnsaid, // {what stands there} point or comma
+    UnitUnsaid, // {column}
+    TextUnreadable, // {field} signs that are no text
+    ColumnTwice, // {field} two columns for one thing
+    CountKept, // {line, moths} an earlier line has another count for the same trap and day
+    CountDiffers, // {moths} the store holds another count of the same trap and day
+    RecordWithdrawn, // {kind, reason}
+    NightsDiffer, // {nights in the file, nights by the days}
+    PlaceDiffers, // {line} an earlier line puts the trap elsewhere
+    NothingToUndo, // {name of the file}
     // Positions
     PositionUnavailable, // {}
     PositionLogUnreadable, // {path}

@@ -27,6 +27,12 @@ int hexDigit(char c)
     return hexDigits[static_cast<std::uint8_t>(c)];
 }
 
+// Where the text of an id has a dash.
+constexpr bool isDash(std::size_t at)
+{
+    return at == 8 || at == 13 || at == 18 || at == 23;
+}
+
 } // namespace
 
 Uuid uuidFromTime(Instant at, const RandomBytes10& random)
@@ -53,11 +59,10 @@ Uuid uuidFromName(std::span<const std::string> parts)
 std::string formatHex(std::span<const std::uint8_t> bytes)
 {
     constexpr std::string_view digits = "0123456789abcdef";
-    std::string text;
-    text.reserve(bytes.size() * 2);
-    for (const std::uint8_t byte : bytes) {
-        text += digits[byte >> 4];
-        text += digits[byte & 0x0F];
+    std::string text(bytes.size() * 2, '0');
+    for (std::size_t i = 0; i < bytes.size(); ++i) {
+        text[2 * i] = digits[bytes[i] >> 4];
+        text[2 * i + 1] = digits[bytes[i] & 0x0F];
     }
     return text;
 }
@@ -76,8 +81,11 @@ bool parseHex(std::string_view text, std::span<std::uint8_t> out)
 
 std::string formatUuid(const Uuid& id)
 {
-    std::string text = formatHex(id.bytes);
-    for (const std::size_t at : {20U, 16U, 12U, 8U}) text.insert(at, 1, '-');
+    const std::string hex = formatHex(id.bytes);
+    std::string text(36, '-');
+    std::size_t digits = 0;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (!isDash(i)) text[i] = hex[digits++];
     return text;
 }
 
@@ -85,11 +93,12 @@ std::optional<Uuid> parseUuid(std::string_view text)
 {
     if (text.size() != 36 || text[8] != '-' || text[13] != '-' || text[18] != '-' || text[23] != '-')
         return std::nullopt;
-    std::string hex;
-    for (const char c : text)
-        if (c != '-') hex += c;
+    std::array<char, 32> hex{};
+    std::size_t digits = 0;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (!isDash(i)) hex[digits++] = text[i];
     Uuid id;
-    if (!parseHex(hex, id.bytes)) return std::nullopt;
+    if (!parseHex({hex.data(), hex.size()}, id.bytes)) return std::nullopt;
     return id;
 }
 

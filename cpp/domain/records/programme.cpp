@@ -79,6 +79,12 @@ Uuid seasonId(const Uuid& programme, int year)
     return uuidFromName(parts);
 }
 
+Uuid districtId(const Uuid& programme, const std::string& name)
+{
+    const std::array parts{formatUuid(programme), std::string("district"), name};
+    return uuidFromName(parts);
+}
+
 Uuid protocolUseId(const Uuid& programme, const Uuid& season, const std::string& pest)
 {
     const std::array parts{formatUuid(programme), std::string("protocol_use"), formatUuid(season), pest};

@@ -57,6 +57,8 @@ const RecordKind& kindOf<Member>();
 
 // The id of a programme's season of one year.
 Uuid seasonId(const Uuid& programme, int year);
+// The id of a district that a table of counts names; `name` as plainWord gives it.
+Uuid districtId(const Uuid& programme, const std::string& name);
 // The id of a pest in use in one season.
 Uuid protocolUseId(const Uuid& programme, const Uuid& season, const std::string& pest);
 

@@ -120,4 +120,16 @@ const RecordKind& kindOf<Loan>()
     return kind;
 }
 
+Uuid siteId(const Uuid& programme, const Uuid& season, const std::string& district, const std::string& name)
+{
+    const std::array parts{formatUuid(programme), std::string("site"), formatUuid(season), district, name};
+    return uuidFromName(parts);
+}
+
+Uuid trapId(const Uuid& programme, const Uuid& site, const std::string& pest, const std::string& tag)
+{
+    const std::array parts{formatUuid(programme), std::string("trap"), formatUuid(site), pest, tag};
+    return uuidFromName(parts);
+}
+
 } // namespace duskrow::domain

@@ -117,4 +117,9 @@ const RecordKind& kindOf<Service>();
 template <>
 const RecordKind& kindOf<Loan>();
 
+// The ids of what a table of counts names, so that whoever takes the table in meets in the same records;
+// names as plainWord gives them. What is set up in the field gets an id of its own.
+Uuid siteId(const Uuid& programme, const Uuid& season, const std::string& district, const std::string& name);
+Uuid trapId(const Uuid& programme, const Uuid& site, const std::string& pest, const std::string& tag);
+
 } // namespace duskrow::domain

@@ -82,4 +82,10 @@ const RecordKind& kindOf<Sample>()
     return kind;
 }
 
+Uuid visitId(const Uuid& programme, const Uuid& trap, LocalDay day)
+{
+    const std::array parts{formatUuid(programme), std::string("visit"), formatUuid(trap), formatDay(day)};
+    return uuidFromName(parts);
+}
+
 } // namespace duskrow::domain

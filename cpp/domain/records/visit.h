@@ -85,4 +85,7 @@ const RecordKind& kindOf<Visit>();
 template <>
 const RecordKind& kindOf<Sample>();
 
+// The id of a visit that a table of counts tells of: one a trap and day.
+Uuid visitId(const Uuid& programme, const Uuid& trap, LocalDay day);
+
 } // namespace duskrow::domain

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QString>
+
+#include "domain/import/count_row.h"
+#include "domain/import/table_form.h"
+
+namespace duskrow::text {
+
+// What was found about a table of counts, and why: "Day first, because 14/07/2026 can be read no other way."
+QString finding(const domain::EncodingFinding& found);
+QString finding(const domain::DelimiterFinding& found);
+QString finding(const domain::DayOrderFinding& found);
+QString finding(const domain::DecimalFinding& found);
+
+// What a column holds, "the latitude", or that it is kept out; and why.
+QString columnIs(const domain::MappedColumn& column);
+QString columnWhy(const domain::MappedColumn& column);
+
+// "Line 12, column “Count”: the number of moths is empty. Fill it in."
+QString rowWord(const domain::RowWord& word);
+
+// What stands in a file, on one line, without signs that would move a cursor or turn a line around. It is
+// plain text: who shows it must not read it as markup.
+QString fromFile(const std::string& cell);
+
+} // namespace duskrow::text
