@@ -29,7 +29,8 @@ std::optional<ImportField> fieldMeant(const std::string& plain)
 
 MappedColumn guessed(const std::string& heading)
 {
-    MappedColumn column{std::string(withoutBlanks(heading)), {}, {}, {}, {}};
+    MappedColumn column;
+    column.heading = withoutBlanks(heading);
     if (heading.size() > longestHeading) return column;
     std::string plain = plainHeading(heading);
     if (const auto space = plain.rfind(' '); space != std::string::npos)
