@@ -8,7 +8,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join"]
+    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join", "desk", "typing"]
 
     signal opened(string route, string subject)
     signal left
@@ -60,6 +60,22 @@ QtObject {
             model: root.app.differences()
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component desk: Component {
+        Desk {
+            model: root.app.desk()
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component typing: Component {
+        Typing {
+            id: typingPage
+            typing: root.app.typing(typingPage.subject)
+            onBack: root.left()
         }
     }
 

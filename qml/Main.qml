@@ -3,6 +3,7 @@
 import QtQuick
 import QtQuick.Controls.Basic
 import Duskrow.App
+import Duskrow.Desk
 import Duskrow.Parts
 import Duskrow.Theme
 
@@ -13,6 +14,8 @@ ApplicationWindow {
     property string place: "today"
     property bool isSwitching: false // to another programme
     readonly property bool wide: root.width >= 900
+    // A desk takes the whole window.
+    readonly property bool beside: root.wide && !(pages.currentItem as Desk) && !(pages.currentItem as Typing)
     readonly property bool isOpen: root.app.state === App.Open
     readonly property list<string> placeKeys: routes.placeKeys
     readonly property list<string> pageKeys: allPages.keys
@@ -127,7 +130,7 @@ ApplicationWindow {
 
     Item {
         id: home
-        visible: root.isOpen && (root.wide || pages.depth === 0)
+        visible: root.isOpen && (root.beside || pages.depth === 0)
         width: root.wide ? Math.max(360, Math.min(460, root.width * 0.36)) : root.width
         anchors.top: parent.top
         anchors.bottom: parent.bottom
@@ -170,11 +173,8 @@ ApplicationWindow {
         id: pages
         objectName: "pages"
         visible: root.isOpen && pages.depth > 0
-        anchors.top: parent.top
-        anchors.bottom: parent.bottom
-        anchors.right: parent.right
-        anchors.left: parent.left
-        anchors.leftMargin: root.wide ? home.width + Theme.hairline : 0
+        anchors.fill: parent
+        anchors.leftMargin: root.beside ? home.width + Theme.hairline : 0
         pushEnter: null
         pushExit: null
         popEnter: null

@@ -89,6 +89,7 @@ QtObject {
             model: root.app.year()
             questions: root.app.questions
             isJoined: root.app.isJoined
+            isCoordinator: root.app.isCoordinator
             onOpened: (route, subject) => root.opened(route, subject)
         }
     }

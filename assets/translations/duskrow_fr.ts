@@ -756,6 +756,264 @@
     </message>
 </context>
 <context>
+    <name>Desk</name>
+    <message>
+        <source>No district</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>the first and the last day of a week</extracomment>
+        <translation type="unfinished">%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 in</source>
+        <extracomment>traps that reported, traps that are expected to</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of them could not be counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished">compté</translation>
+    </message>
+    <message>
+        <source>could not count</source>
+        <translation type="unfinished">relevé impossible</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trap counts of the week %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hello,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hello %1,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the week %1 no count has arrived here yet from:
+- %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If you have been there, send the number of moths and the day, in any way that is easy for you. Zero is a count too. If the trap could not be counted, or you could not go, that helps as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thank you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thank you,
+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskDetail</name>
+    <message>
+        <source>To look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trap is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrow keys move in the list; Enter goes to what can be done, Escape back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits, the latest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season of this trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskFlag</name>
+    <message>
+        <source>It stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskHead</name>
+    <message>
+        <source>Week before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type in counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traps</source>
+        <extracomment>lines of the desk; a number may follow each</extracomment>
+        <translation type="unfinished">Pièges</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The records are being looked through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to look at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is late.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing came in since you last looked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trap is expected to report for this week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space marks a line, A all of them, S says that they stand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have seen these</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskRow</name>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskTable</name>
+    <message>
+        <source>This week’s desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands: the one marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They stand: %1 marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskText</name>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>a day, and how a count was reported: &quot;14 Jul, by phone&quot;</extracomment>
+        <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
+    </message>
+    <message>
+        <source>Somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who has it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>District</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskVisit</name>
+    <message>
+        <source>Let it count again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>DeviceCard</name>
     <message>
         <source>%1 (%2)</source>
@@ -2463,6 +2721,14 @@
         <source>the change</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>why it is left out of the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how it was reported</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FieldNumber</name>
@@ -3830,6 +4096,56 @@
     </message>
 </context>
 <context>
+    <name>LateCard</name>
+    <message>
+        <source>Nothing has come in: a message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it as e-mail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LeaveOutSheet</name>
+    <message>
+        <source>Say why, in a few words: everybody who looks at this count reads it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave this count out of the picture?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit stays as it is. Sums, seasons and the region leave its count out, and the nights before it are not known. You can let it count again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For example: the trap lay on its side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It counts on</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LifeAct</name>
     <message>
         <source>Keep it</source>
@@ -4887,6 +5203,25 @@
         <source>%1, %2</source>
         <comment>who, when</comment>
         <translation type="unfinished">%1&#xa0;: %2 {1,?}</translation>
+    </message>
+</context>
+<context>
+    <name>ReportedHow</name>
+    <message>
+        <source>by phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by text message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on paper</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6857,6 +7192,74 @@
         <source>Flags: %1. A flag asks to look; it changes no record.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 à %2</translation>
+    </message>
+    <message>
+        <source>no district</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted in full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a minimum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>median</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle half</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the trap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>median of the week to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the traps nothing is drawn: %1 traps with a place and a full count are fewer than 20.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the traps nothing is drawn: all caught the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the traps nothing is drawn: what a trap catches is told by its neighbours only %1 % better than by the mean of all; 5 % is the least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the traps a surface may be drawn: neighbours tell what a trap catches %1 % better than the mean of all. Larvae vary between neighbouring fields all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the desk: it names traps. Publish none of it as it stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Trap</name>
@@ -7076,6 +7479,72 @@
     <message>
         <source>Ended</source>
         <translation>Terminés</translation>
+    </message>
+</context>
+<context>
+    <name>Typing</name>
+    <message>
+        <source>Type in counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · typed by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of the visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How they were reported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were the traps emptied?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter keeps a count and goes to the next trap; arrows go up and down, Tab to who reported. Day and way stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody has reported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For this week no trap waits for a count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TypingEntry</name>
+    <message>
+        <source>Moths at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who reported for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who reported</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8165,6 +8634,14 @@
         <source>Not yet</source>
         <translation>Pas encore</translation>
     </message>
+    <message>
+        <source>This week’s desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who has reported, typing counts in, and what to look at</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>YearExchange</name>
@@ -8311,6 +8788,25 @@
     </message>
     <message>
         <source>You noted a very dry season on the walk. Your threshold is that of a usual one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::DeskViewModel</name>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trap that is known here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9344,6 +9840,26 @@ trap %3</source>
     <message>
         <source>%1 %2 at %3 %4: %5 larvae per m²</source>
         <extracomment>cost, its unit, price, its unit, larvae</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>duskrow::app::TypingViewModel</name>
+    <message>
+        <source>This day is still to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count of this day is for the week %1. Go to that week to type it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say who reported it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: %1 on %2, %3, from %4</source>
+        <extracomment>&quot;47 moths&quot;, a day, &quot;by phone&quot;, a person</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -116,14 +116,18 @@ void App::adoptJoined(std::unique_ptr<store::Store> store, const QString& said)
 // Looked up apart: a season's worth of differences must not hold up the screens.
 void App::countQuestions()
 {
-    using Count = int;
-    m_session->lookUp<Count>(
+    struct Waiting {
+        bool isCoordinator = false;
+        int questions = 0;
+    };
+    m_session->lookUp<Waiting>(
         this,
         [programme = m_session->store().programme(), own = m_session->store().stream()](
-            store::Reader& reader) -> Result<Count> {
+            store::Reader& reader) -> Result<Waiting> {
             const auto people = People::read(reader, programme, own);
             if (!people) return people.error();
-            if (people->roster().isAlone() || !people->isCoordinator()) return 0;
+            if (people->roster().isAlone() || !people->isCoordinator())
+                return Waiting{people->isCoordinator(), 0};
             const auto differences = store::openDifferences(reader);
             if (!differences) return differences.error();
             const auto aside = store::asideChanges(reader);
@@ -136,13 +140,15 @@ void App::countQuestions()
                 if (one.reason == "proposal") proposed.insert(one.record);
             const auto words = std::count_if(stale->begin(), stale->end(),
                 [&](const store::OpenDifference& one) { return !proposed.contains(one.record); });
-            return static_cast<int>(differences->size() + aside->size()) + static_cast<int>(words);
+            return Waiting{
+                true, static_cast<int>(differences->size() + aside->size()) + static_cast<int>(words)};
         },
-        [this](const Result<Count>& count) {
-            const int questions = count ? *count : 0;
-            if (!count) Q_EMIT m_session->troubled(count.error());
-            if (questions == m_questions) return;
-            m_questions = questions;
+        [this](const Result<Waiting>& found) {
+            const Waiting waiting = found ? *found : Waiting{};
+            if (!found) Q_EMIT m_session->troubled(found.error());
+            if (waiting.questions == m_questions && waiting.isCoordinator == m_isCoordinator) return;
+            m_questions = waiting.questions;
+            m_isCoordinator = waiting.isCoordinator;
             Q_EMIT questionsChanged();
         });
 }
@@ -230,6 +236,16 @@ VisitViewModel* App::visit(const QString& subject)
 SamplesViewModel* App::samples(const QString& trap)
 {
     return make<SamplesViewModel>(trap);
+}
+
+DeskViewModel* App::desk()
+{
+    return make<DeskViewModel>();
+}
+
+TypingViewModel* App::typing(const QString& week)
+{
+    return make<TypingViewModel>(week);
 }
 
 YearViewModel* App::year()

@@ -6,6 +6,8 @@
 
 #include "app/calendar_view_model.h"
 #include "app/correction_view_model.h"
+#include "app/desk/desk_view_model.h"
+#include "app/desk/typing_view_model.h"
 #include "app/device_settings.h"
 #include "app/exchange/carried_view_model.h"
 #include "app/exchange/differences_view_model.h"
@@ -61,6 +63,7 @@ class App : public QObject {
     Q_PROPERTY(QString joinedLine READ joinedLine NOTIFY stateChanged FINAL) // what joining met
     Q_PROPERTY(QString opened READ opened CONSTANT FINAL)
     Q_PROPERTY(int questions READ questions NOTIFY questionsChanged FINAL) // that wait for this coordinator
+    Q_PROPERTY(bool isCoordinator READ isCoordinator NOTIFY questionsChanged FINAL) // or alone
     Q_PROPERTY(duskrow::app::DeviceSettings* settings READ settings CONSTANT FINAL)
 
 public:
@@ -90,6 +93,7 @@ public:
     [[nodiscard]] QString joinedLine() const { return m_joinedLine; }
     [[nodiscard]] QString opened() const { return m_options.opened; }
     [[nodiscard]] int questions() const { return m_questions; }
+    [[nodiscard]] bool isCoordinator() const { return m_isCoordinator; }
     [[nodiscard]] Exchanger* exchanger() const { return m_exchanger.get(); }
     [[nodiscard]] DeviceSettings* settings() { return &m_settings; }
     [[nodiscard]] Session* session() const { return m_session.get(); }
@@ -122,6 +126,8 @@ public:
     Q_INVOKABLE duskrow::app::MemberViewModel* member(const QString& member);
     Q_INVOKABLE duskrow::app::InviteViewModel* invite(const QString& member);
     Q_INVOKABLE duskrow::app::DifferencesViewModel* differences();
+    Q_INVOKABLE duskrow::app::DeskViewModel* desk();
+    Q_INVOKABLE duskrow::app::TypingViewModel* typing(const QString& week);
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:
@@ -151,6 +157,7 @@ private:
     QString m_passingTrouble;
     QString m_joinedLine;
     bool m_isJoined = false;
+    bool m_isCoordinator = false;
     int m_questions = 0;
 };
 

@@ -46,7 +46,10 @@ Result<SeasonRecords> SeasonRecords::read(store::Reader& reader, const Uuid& sea
     if (!samples) return samples.error();
     auto loans = store::loansOfSeason(reader, season);
     if (!loans) return loans.error();
+    auto leftOut = store::leftOut(reader);
+    if (!leftOut) return leftOut.error();
     SeasonRecords records;
+    records.m_leftOut = std::move(*leftOut);
     records.m_sites = std::move(*sites);
     std::sort(records.m_sites.begin(), records.m_sites.end(),
         [](const Site& a, const Site& b) { return a.id < b.id; });
@@ -60,7 +63,8 @@ Result<SeasonRecords> SeasonRecords::read(store::Reader& reader, const Uuid& sea
 
 TrapFacts SeasonRecords::factsOf(const Trap& trap) const
 {
-    return {trap, ofTrap(m_visits, trap.id), ofTrap(m_services, trap.id), ofTrap(m_samples, trap.id)};
+    return {
+        trap, ofTrap(m_visits, trap.id), ofTrap(m_services, trap.id), ofTrap(m_samples, trap.id), m_leftOut};
 }
 
 const Site* SeasonRecords::siteOf(const Trap& trap) const

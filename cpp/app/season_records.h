@@ -53,6 +53,7 @@ private:
     std::vector<domain::Service> m_services;
     std::vector<domain::Sample> m_samples;
     std::vector<domain::Loan> m_loans;
+    std::vector<domain::Uuid> m_leftOut;
 };
 
 } // namespace duskrow::app

@@ -28,12 +28,14 @@ Session::Session(std::unique_ptr<store::Store> store, std::unique_ptr<store::Rea
     : m_store(std::move(store)), m_reader(std::move(reader)), m_clock(clock), m_position(position)
 {
     m_readers.setMaxThreadCount(1);
+    m_longReaders.setMaxThreadCount(1);
     refresh();
 }
 
 Session::~Session()
 {
     m_readers.waitForDone();
+    m_longReaders.waitForDone();
 }
 
 Result<std::unique_ptr<Session>> Session::open(
@@ -140,9 +142,9 @@ std::optional<QByteArray> Session::draft(const QString& key) const
     return QByteArray::fromStdString(**held);
 }
 
-void Session::runApart(std::function<void(Result<std::unique_ptr<store::Reader>>)> work)
+void Session::runApart(QThreadPool& pool, Apart work)
 {
-    m_readers.start([this, work = std::move(work)] { work(m_store->reader()); });
+    pool.start([this, work = std::move(work)] { work(m_store->reader()); });
 }
 
 } // namespace duskrow::app

@@ -66,13 +66,14 @@ public:
     void lookUp(QObject* context, std::function<domain::Result<T>(store::Reader&)> work,
         std::function<void(const domain::Result<T>&)> answer)
     {
-        runApart([this, context = QPointer<QObject>(context), work = std::move(work),
-                     answer = std::move(answer)](domain::Result<std::unique_ptr<store::Reader>> reader) {
-            domain::Result<T> found = reader ? work(**reader) : domain::Result<T>(reader.error());
-            QMetaObject::invokeMethod(this, [context, answer, found = std::move(found)] {
-                if (context) answer(found);
-            });
-        });
+        apart(m_readers, context, std::move(work), std::move(answer));
+    }
+    // The same for what may take seconds: it holds up no other look.
+    template <typename T>
+    void lookUpLong(QObject* context, std::function<domain::Result<T>(store::Reader&)> work,
+        std::function<void(const domain::Result<T>&)> answer)
+    {
+        apart(m_longReaders, context, std::move(work), std::move(answer));
     }
 
     void refresh(); // reads programme, season and member again
@@ -83,7 +84,22 @@ Q_SIGNALS:
     void troubled(const domain::Error& error);
 
 private:
-    void runApart(std::function<void(domain::Result<std::unique_ptr<store::Reader>>)> work);
+    using Apart = std::function<void(domain::Result<std::unique_ptr<store::Reader>>)>;
+    template <typename T>
+    void apart(QThreadPool& pool, QObject* context, std::function<domain::Result<T>(store::Reader&)> work,
+        std::function<void(const domain::Result<T>&)> answer)
+    {
+        runApart(pool,
+            [this, context = QPointer<QObject>(context), work = std::move(work), answer = std::move(answer)](
+                domain::Result<std::unique_ptr<store::Reader>> reader) {
+                domain::Result<T> found = reader ? work(**reader) : domain::Result<T>(reader.error());
+                QMetaObject::invokeMethod(this, [context, answer, found = std::move(found)] {
+                    if (context) answer(found);
+                });
+            });
+    }
+
+    void runApart(QThreadPool& pool, Apart work);
 
     std::unique_ptr<store::Store> m_store;
     std::unique_ptr<store::Reader> m_reader;
@@ -96,6 +112,7 @@ private:
     std::map<std::string, std::unique_ptr<domain::Protocol>> m_protocols;
     std::set<QString> m_openDrafts; // that are known to be there
     QThreadPool m_readers;
+    QThreadPool m_longReaders;
 };
 
 } // namespace duskrow::app

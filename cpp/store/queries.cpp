@@ -202,8 +202,8 @@ Result<std::vector<Visit>> visitsForChecks(Reader& reader, const Uuid& season)
     return reader.select<Visit>({.where = ofSeason,
         .binds = {formatUuid(season)},
         .order = "trap, day, at_ms",
-        .only = {"trap", "day", "at_ms", "observer", "outcome", "reason", "emptied", "pest", "unsure",
-            "count_method", "pest_low", "pest_high", "state", "at_least", "lat_e7", "lon_e7",
+        .only = {"trap", "day", "at_ms", "observer", "reported_how", "outcome", "reason", "emptied", "pest",
+            "unsure", "count_method", "pest_low", "pest_high", "state", "at_least", "lat_e7", "lon_e7",
             "accuracy_mm"}});
 }
 
@@ -215,6 +215,21 @@ Result<std::vector<Visit>> visitsWithoutTrap(Reader& reader, int year)
                   "AND day BETWEEN ? AND ?",
             .binds = {text + "-01-01", text + "-12-31"},
             .order = "day, id"});
+}
+
+Result<std::vector<Ruling>> rulings(Reader& reader)
+{
+    return reader.select<Ruling>({});
+}
+
+Result<std::vector<Uuid>> leftOut(Reader& reader)
+{
+    const auto said = reader.select<Ruling>({.where = "left_out IS NOT NULL", .order = "record"});
+    if (!said) return said.error();
+    std::vector<Uuid> visits;
+    for (const Ruling& ruling : *said)
+        if (!ruling.leftOut.empty()) visits.push_back(ruling.subject);
+    return visits;
 }
 
 Result<std::vector<Service>> servicesOfSeason(Reader& reader, const Uuid& season)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "domain/records/programme.h"
+#include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
@@ -60,6 +61,9 @@ domain::Result<std::vector<domain::Visit>> visitsForCatch(Reader& reader, const 
 domain::Result<std::vector<domain::Visit>> visitsForChecks(Reader& reader, const domain::Uuid& season);
 // Visits of the days of a year whose trap is not here, or was withdrawn.
 domain::Result<std::vector<domain::Visit>> visitsWithoutTrap(Reader& reader, int year);
+// Coordinators' words on records; and the visits whose count they left out of the picture, by id.
+domain::Result<std::vector<domain::Ruling>> rulings(Reader& reader);
+domain::Result<std::vector<domain::Uuid>> leftOut(Reader& reader);
 domain::Result<std::vector<domain::Service>> servicesOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Loan>> loansOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Sample>> samplesOfSeason(Reader& reader, const domain::Uuid& season);

@@ -7,7 +7,8 @@
 namespace duskrow::store {
 
 // What a desk is asked to look at in one season, the latest day first: seasonFlags over the records that are
-// here. Reads the log for who wrote each visit: not for the thread of the screens.
+// here, without those of visits that a coordinator settled. Reads the log for who wrote each visit: not for
+// the thread of the screens.
 //
 // Errors  as in queries.h
 domain::Result<std::vector<domain::Flag>> flagsOfSeason(

@@ -21,6 +21,7 @@ std::optional<Error> fill(Reader& reader, TrapRecords& records)
     if (auto error = take(servicesOf(reader, trap), records.services)) return error;
     if (auto error = take(samplesOf(reader, trap), records.samples)) return error;
     if (auto error = take(loansOf(reader, trap), records.loans)) return error;
+    if (auto error = take(leftOut(reader), records.leftOut)) return error;
     auto found = site(reader, records.trap.site);
     if (!found) return found.error();
     if (*found) records.site = std::move(**found);
@@ -57,6 +58,8 @@ std::optional<Error> addSeason(
     std::vector<Trap> traps;
     std::vector<Visit> visits;
     std::vector<Sample> samples;
+    std::vector<Uuid> apart;
+    if (auto error = take(leftOut(reader), apart)) return error;
     if (auto error = take(trapsOf(reader, season.id), traps)) return error;
     if (auto error = take(visitsForCatch(reader, season.id), visits)) return error;
     if (auto error = take(samplesOfSeason(reader, season.id), samples)) return error;
@@ -69,7 +72,7 @@ std::optional<Error> addSeason(
         if (own == visitsByTrap.end()) continue;
         if (trap.pest != wanted.protocol.id || trap.trapType != wanted.trapType) continue;
         const auto named = samplesByTrap.find(trap.id);
-        TrapFacts facts{trap, own->second};
+        TrapFacts facts{.trap = trap, .visits = own->second, .leftOut = apart};
         if (named != samplesByTrap.end()) facts.samples = named->second;
         if (auto learned = pastSeasonOf(trap, trapSeason(facts, rules))) past.push_back(std::move(*learned));
     }

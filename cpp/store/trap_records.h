@@ -19,9 +19,10 @@ struct TrapRecords {
     std::vector<domain::Service> services;
     std::vector<domain::Sample> samples;
     std::vector<domain::Loan> loans;
+    std::vector<domain::Uuid> leftOut; // visits whose count is left out of the picture, by id
 
     // Looks on: the records must outlive it.
-    [[nodiscard]] domain::TrapFacts facts() const { return {trap, visits, services, samples}; }
+    [[nodiscard]] domain::TrapFacts facts() const { return {trap, visits, services, samples, leftOut}; }
 };
 
 // Nothing when there is no such trap. Errors as in queries.h.

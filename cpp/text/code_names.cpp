@@ -96,6 +96,21 @@ QString name(Outcome outcome)
     return {};
 }
 
+QString name(ReportedHow how)
+{
+    switch (how) {
+    case ReportedHow::Phone:
+        return QCoreApplication::translate("ReportedHow", "by phone");
+    case ReportedHow::TextMessage:
+        return QCoreApplication::translate("ReportedHow", "by text message");
+    case ReportedHow::InPerson:
+        return QCoreApplication::translate("ReportedHow", "in person");
+    case ReportedHow::Paper:
+        return QCoreApplication::translate("ReportedHow", "on paper");
+    }
+    return {};
+}
+
 QString name(NoCountReason reason)
 {
     switch (reason) {

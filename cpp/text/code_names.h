@@ -19,6 +19,7 @@ QString name(domain::HeightRule rule);
 QString name(domain::EndReason reason);
 QString name(domain::ServiceWhat what);
 QString name(domain::Outcome outcome);
+QString name(domain::ReportedHow how);
 QString name(domain::NoCountReason reason);
 QString name(domain::TrapState state);
 QString name(domain::CountMethod method);

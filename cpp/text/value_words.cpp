@@ -60,6 +60,8 @@ constexpr std::array codeFields{
         [](const std::string& c) { return codeWords<FixMethod>(fixMethodNames, c); }},
     CodeField{
         "service", "what", [](const std::string& c) { return codeWords<ServiceWhat>(serviceWhatNames, c); }},
+    CodeField{"visit", "reported_how",
+        [](const std::string& c) { return codeWords<ReportedHow>(reportedHowNames, c); }},
     CodeField{"visit", "outcome", [](const std::string& c) { return codeWords<Outcome>(outcomeNames, c); }},
     CodeField{"visit", "reason",
         [](const std::string& c) { return codeWords<NoCountReason>(noCountReasonNames, c); }},

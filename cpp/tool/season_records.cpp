@@ -74,7 +74,7 @@ void sortByPlace(SeasonRecords& records)
 
 TrapFacts SeasonRecords::facts(const Trap& trap) const
 {
-    return {trap, ofTrap(visits, trap), ofTrap(services, trap), ofTrap(samples, trap)};
+    return {trap, ofTrap(visits, trap), ofTrap(services, trap), ofTrap(samples, trap), leftOut};
 }
 
 const Site* SeasonRecords::siteOf(const Trap& trap) const
@@ -130,6 +130,7 @@ Result<SeasonRecords> seasonRecords(store::Reader& reader, const Season& season,
     if (auto error = takeByTrap(std::move(visits), records.visits)) return *error;
     if (auto error = takeByTrap(store::servicesOfSeason(reader, season.id), records.services)) return *error;
     if (auto error = takeByTrap(store::samplesOfSeason(reader, season.id), records.samples)) return *error;
+    if (auto error = take(store::leftOut(reader), records.leftOut)) return *error;
     return records;
 }
 

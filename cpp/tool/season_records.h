@@ -21,6 +21,7 @@ struct SeasonRecords {
     std::map<domain::Uuid, std::vector<domain::Visit>> visits; // by trap, in the order of days
     std::map<domain::Uuid, std::vector<domain::Service>> services;
     std::map<domain::Uuid, std::vector<domain::Sample>> samples;
+    std::vector<domain::Uuid> leftOut; // visits whose count is left out of the picture, by id
 
     // Looks on: the records must outlive it.
     [[nodiscard]] domain::TrapFacts facts(const domain::Trap& trap) const;

@@ -12,6 +12,7 @@ ScreenFrame {
     required property YearViewModel model
     property int questions: 0 // that wait for this coordinator
     property bool isJoined: false
+    property bool isCoordinator: false
 
     signal opened(string route, string subject)
 
@@ -56,6 +57,15 @@ ScreenFrame {
         title: qsTr("Change programme, week or name")
         Layout.fillWidth: true
         onClicked: root.opened("programme", "")
+    }
+
+    ListCard {
+        objectName: "desk"
+        visible: root.isCoordinator && root.model.hasSeason
+        title: qsTr("This week’s desk")
+        subtitle: qsTr("Who has reported, typing counts in, and what to look at")
+        Layout.fillWidth: true
+        onClicked: root.opened("desk", "")
     }
 
     YearExchange {

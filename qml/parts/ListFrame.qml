@@ -12,11 +12,14 @@ FocusScope {
     required property Component delegate
     property string subtitle: ""
     property string sectionRole: ""
+    property bool canGoBack: false
     property int maximumWidth: Theme.contentWidth
     property alias list: list
     property alias pinned: pinnedColumn.data
     default property alias head: headColumn.data
     readonly property int columnWidth: Math.min(root.width - 2 * Theme.margin, root.maximumWidth)
+
+    signal back
 
     function scrollToTop(): void {
         list.positionViewAtBeginning();
@@ -85,8 +88,9 @@ FocusScope {
             objectName: "pageHead"
             title: root.title
             subtitle: root.subtitle
-            canGoBack: false
+            canGoBack: root.canGoBack
             Layout.fillWidth: true
+            onBack: root.back()
         }
     }
 

@@ -79,6 +79,12 @@ Edit ruling(const Uuid& programme, const Uuid& record, Says says, const std::str
     return creation(made, {});
 }
 
+Edit leavingOut(const Uuid& programme, const Uuid& visit, const std::string& reason)
+{
+    return {"ruling", rulingId(programme, visit), {},
+        {{"record", formatUuid(visit)}, {"left_out", reason.empty() ? Value{} : Value{reason}}}};
+}
+
 Result<std::int64_t> lastArrived(store::Reader& reader, const StreamId& stream)
 {
     const auto states = store::streamStates(reader);

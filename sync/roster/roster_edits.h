@@ -24,6 +24,8 @@ domain::Edit admission(const domain::Uuid& programme, const domain::ChangeRef& c
 // A record stands as it is now, or is open again.
 domain::Edit ruling(const domain::Uuid& programme, const domain::Uuid& record, domain::Says says,
     const std::string& remark = {});
+// The count of a visit is left out of sums and pictures, with the reason; an empty reason lets it in again.
+domain::Edit leavingOut(const domain::Uuid& programme, const domain::Uuid& visit, const std::string& reason);
 
 // The number of the last change of a stream that arrived here; 0 when none did.
 domain::Result<std::int64_t> lastArrived(store::Reader& reader, const domain::StreamId& stream);

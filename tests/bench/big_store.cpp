@@ -91,9 +91,9 @@ Visit fullVisit(std::uint32_t number, const Uuid& trap, LocalDay day)
     return visit;
 }
 
-void fillBigStore(store::Store& store)
+void fillBigStore(store::Store& store, int years)
 {
-    for (int season = 0; season < seasons; ++season) {
+    for (int season = 0; season < years; ++season) {
         Season year;
         year.id = seasonAt(season);
         year.year = 2023 + season;

@@ -89,6 +89,8 @@ TestCase {
         case "members":
         case "invite":
         case "differences":
+        case "desk":
+        case "typing":
         case "join":
             return "";
         case "protocol":

@@ -81,6 +81,7 @@ Result<TrapBook> readTrapBook(Session& session, const Uuid& id)
     if (const auto read = take(book.visits, store::visitsOf(reader, id)); !read) return read.error();
     if (const auto read = take(book.services, store::servicesOf(reader, id)); !read) return read.error();
     if (const auto read = take(book.samples, store::samplesOf(reader, id)); !read) return read.error();
+    if (const auto read = take(book.leftOut, store::leftOut(reader)); !read) return read.error();
     takeRules(book, session);
     return book;
 }

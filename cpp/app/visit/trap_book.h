@@ -15,11 +15,12 @@ struct TrapBook {
     std::vector<domain::Visit> visits = {};
     std::vector<domain::Service> services = {};
     std::vector<domain::Sample> samples = {};
+    std::vector<domain::Uuid> leftOut = {}; // visits whose count is left out of the picture
     const domain::Protocol* protocol = nullptr; // null when its file cannot be had; the session has told why
     domain::SeasonRules seasonRules = {};
     domain::DueRules dueRules = {};
 
-    [[nodiscard]] domain::TrapFacts facts() const { return {trap, visits, services, samples}; }
+    [[nodiscard]] domain::TrapFacts facts() const { return {trap, visits, services, samples, leftOut}; }
     [[nodiscard]] bool hasStrip() const;
     [[nodiscard]] domain::HeightRule heightRule() const;
     [[nodiscard]] QString pestName() const; // "bertha armyworm", in the language of the device

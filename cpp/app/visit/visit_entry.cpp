@@ -136,7 +136,8 @@ TrapSeason VisitEntry::season() const
         return *other.day > *mine.day || (*other.day == *mine.day && momentOf(other) > momentOf(mine));
     });
     visits.insert(later, mine);
-    return trapSeason({m_book.trap, visits, m_book.services, m_book.samples}, m_book.seasonRules);
+    return trapSeason(
+        {m_book.trap, visits, m_book.services, m_book.samples, m_book.leftOut}, m_book.seasonRules);
 }
 
 std::optional<VisitCatch> VisitEntry::caught() const

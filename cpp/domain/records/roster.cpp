@@ -65,6 +65,7 @@ const RecordKind& kindOf<Ruling>()
             table::withdrawn(),
             table::id("record", &Ruling::subject),
             table::code("says", &Ruling::says, saysNames, Label),
+            table::text("left_out", &Ruling::leftOut, Label),
             table::text("remark", &Ruling::remark, Remark, table::longText),
         }};
     return kind;

@@ -42,6 +42,7 @@ inline constexpr std::array<std::string_view, 2> saysNames{"stands", "open"};
 struct Ruling : Record {
     Uuid subject; // the record
     std::optional<Says> says;
+    std::string leftOut; // why the count of this visit is left out of the picture; empty while it is in it
     std::string remark;
 };
 

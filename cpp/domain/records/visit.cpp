@@ -25,6 +25,7 @@ const RecordKind& kindOf<Visit>()
             table::integer("at_ms", &Visit::atMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
             table::integer("offset_min", &Visit::offsetMin, "min", -1440, 1440, Label),
             table::text("observer", &Visit::observer, Label),
+            table::code("reported_how", &Visit::reportedHow, reportedHowNames, Label),
             table::code("outcome", &Visit::outcome, outcomeNames),
             table::code("reason", &Visit::reason, noCountReasonNames),
             table::integer("pest", &Visit::pest, "moths", 0, mostMoths),

@@ -21,6 +21,11 @@ inline constexpr std::array<std::string_view, 6> trapStateNames{
 enum class CountMethod { Each, Volume, Weight };
 inline constexpr std::array<std::string_view, 3> countMethodNames{"each", "volume", "weight"};
 
+// How a count reached the desk where it was typed in for another.
+enum class ReportedHow { Phone, TextMessage, InPerson, Paper };
+inline constexpr std::array<std::string_view, 4> reportedHowNames{
+    "phone", "text_message", "in_person", "paper"};
+
 // One stop at a trap. Counted (0 or more), could not count, and no visit at all are three different things.
 struct Visit : Record {
     Uuid trap;
@@ -28,6 +33,7 @@ struct Visit : Record {
     std::optional<std::int64_t> atMs;
     std::optional<int> offsetMin;
     std::string observer; // who stood there, when it is not the author of the change
+    std::optional<ReportedHow> reportedHow; // typed at a desk by the author, for the observer
     std::optional<Outcome> outcome;
     std::optional<NoCountReason> reason;
     std::optional<Moths> pest; // of the pest, since the trap was last emptied

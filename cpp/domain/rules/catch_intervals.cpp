@@ -27,6 +27,29 @@ bool stands(const Record& record)
     return record.withdrawn.empty();
 }
 
+bool isLeftOut(const TrapFacts& facts, const Visit& visit)
+{
+    return std::ranges::binary_search(facts.leftOut, visit.id);
+}
+
+// Whether a visit that is left out still tells that somebody was there.
+bool tellsOfItsDay(const TrapFacts& facts, const Visit& visit)
+{
+    if (facts.trap.setDay && *visit.day < *facts.trap.setDay) return false;
+    if (facts.trap.endDay && *visit.day > *facts.trap.endDay) return false;
+    return std::ranges::none_of(facts.visits, [&](const Visit& other) {
+        return other.id != visit.id && stands(other) && other.day == visit.day && !isLeftOut(facts, other);
+    });
+}
+
+Visit withoutItsCount(Visit visit)
+{
+    visit.outcome = Outcome::CouldNotCount;
+    visit.reason = NoCountReason::Other;
+    visit.pest.reset();
+    return visit;
+}
+
 struct SampleSum {
     Moths sampled = {}; // bagged
     Moths settled = {}; // of these, named
@@ -195,8 +218,13 @@ bool hasFailed(const Visit& visit)
 CatchIntervals catchIntervals(const TrapFacts& facts)
 {
     Walk walk(facts.trap.setDay);
-    for (const Visit& visit : facts.visits)
-        if (stands(visit) && visit.day) walk.visit(visit, facts.samples);
+    for (const Visit& visit : facts.visits) {
+        if (!stands(visit) || !visit.day) continue;
+        if (!isLeftOut(facts, visit))
+            walk.visit(visit, facts.samples);
+        else if (tellsOfItsDay(facts, visit))
+            walk.visit(withoutItsCount(visit), facts.samples);
+    }
     return walk.finish();
 }
 

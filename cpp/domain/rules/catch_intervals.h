@@ -83,7 +83,8 @@ bool hasFailed(const Visit& visit);
 // A count of a trap that was not emptied is contained in the next one and never added to it. Where nobody
 // knows whether a visit emptied the trap, the two counts are not added either: the higher stands, as a
 // question. An uncounted visit that emptied the trap loses the moths since the emptying before it; one that
-// did not lets the interval go on.
+// did not lets the interval go on. A count that is left out of the picture is such an uncounted visit; where
+// the trap did not stand on its day, or another visit of that day counts, nothing of it is left.
 CatchIntervals catchIntervals(const TrapFacts& facts);
 
 } // namespace duskrow::domain

@@ -77,6 +77,7 @@ private:
         const auto successor = m_successors.find(facts.trap.id);
         for (const Visit& visit : facts.visits) {
             if (!visit.withdrawn.empty() || !visit.day) continue;
+            if (std::ranges::binary_search(facts.leftOut, visit.id)) continue;
             if (successor != m_successors.end()) checkReplaced(visit, *successor->second);
             takeObserver(facts, visit);
         }
@@ -107,7 +108,7 @@ private:
         }
         const auto spot = spotOn(facts, *visit.day);
         // Without its moment a visit says nothing of driving; typed in for another, it bears that of typing.
-        if (spot && visit.atMs && observer.typed.empty())
+        if (spot && visit.atMs && observer.typed.empty() && !visit.reportedHow)
             m_stops[observer].push_back({visit.id, facts.trap.id, *visit.day, momentOf(visit), spot->place});
     }
 

@@ -15,6 +15,8 @@ struct TrapFacts {
     std::span<const Visit> visits = {}; // of this trap, in the order of their days and moments
     std::span<const Service> services = {}; // of this trap, in any order
     std::span<const Sample> samples = {}; // of this trap, in any order
+    // Visits whose count a coordinator left out of the picture, of any trap, in the order of their ids.
+    std::span<const Uuid> leftOut = {};
 };
 
 } // namespace duskrow::domain

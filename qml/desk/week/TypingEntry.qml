@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+// One trap to type a count for. Enter keeps it and goes on, arrows go up and down, Tab goes to who reported.
+import QtQuick
+import QtQuick.Layouts
+import Duskrow.Parts
+import Duskrow.Theme
+
+Item {
+    id: root
+
+    required property int index
+    required property string title
+    required property string pest
+    required property string typed
+    required property string who
+    required property string error
+    required property string kept
+    required property bool keeping
+    readonly property bool isOpen: root.kept.length === 0
+    readonly property bool beside: root.width >= 640 * Theme.textScale
+
+    signal countTyped(string words)
+    signal whoTyped(string words)
+    signal accepted
+    signal moved(int by)
+
+    function takeFocus(): void {
+        count.forceActiveFocus(Qt.TabFocusReason);
+        count.selectAll();
+    }
+
+    objectName: "row" + root.index
+    implicitHeight: grid.implicitHeight + 2 * Theme.gapSmall
+
+    onTypedChanged: if (count.text !== root.typed)
+        count.text = root.typed
+    onWhoChanged: if (reporter.text !== root.who)
+        reporter.text = root.who
+
+    GridLayout {
+        id: grid
+        y: Theme.gapSmall
+        width: root.width
+        columns: root.beside ? 3 : 2
+        columnSpacing: Theme.gapSmall
+        rowSpacing: Theme.gapTiny
+
+        ColumnLayout {
+            spacing: 0
+            Layout.columnSpan: root.beside ? 1 : 2
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+
+            Words {
+                objectName: "title"
+                text: root.title
+                kind: "strong"
+                Layout.fillWidth: true
+            }
+
+            Words {
+                objectName: "below"
+                visible: text.length > 0
+                text: root.isOpen ? root.pest : root.kept
+                kind: root.isOpen ? "soft" : "small"
+                Layout.fillWidth: true
+            }
+        }
+
+        EntryBox {
+            id: count
+            objectName: "count"
+            visible: root.isOpen
+            readOnly: root.keeping
+            text: root.typed
+            bad: root.error.length > 0
+            maximumLength: 40
+            inputMethodHints: Qt.ImhDigitsOnly
+            Layout.preferredWidth: 110 * Theme.textScale
+            onTextEdited: root.countTyped(count.text)
+
+            Accessible.name: qsTr("Moths at %1").arg(root.title)
+            Accessible.description: root.error
+            Keys.onReturnPressed: root.accepted()
+            Keys.onEnterPressed: root.accepted()
+            Keys.onUpPressed: root.moved(-1)
+            Keys.onDownPressed: root.moved(1)
+
+            Words {
+                x: count.leftPadding
+                anchors.verticalCenter: parent.verticalCenter
+                visible: count.length === 0 && count.preeditText.length === 0
+                text: qsTr("moths")
+                kind: "soft"
+                Accessible.ignored: true
+            }
+        }
+
+        EntryBox {
+            id: reporter
+            objectName: "who"
+            visible: root.isOpen
+            readOnly: root.keeping
+            text: root.who
+            maximumLength: 200
+            inputMethodHints: Qt.ImhNoPredictiveText
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.maximumWidth: root.beside ? 240 * Theme.textScale : root.width
+            onTextEdited: root.whoTyped(reporter.text)
+
+            Accessible.name: qsTr("Who reported for %1").arg(root.title)
+            Keys.onReturnPressed: root.accepted()
+            Keys.onEnterPressed: root.accepted()
+
+            Words {
+                x: reporter.leftPadding
+                anchors.verticalCenter: parent.verticalCenter
+                visible: reporter.length === 0 && reporter.preeditText.length === 0
+                text: qsTr("who reported")
+                kind: "soft"
+                Accessible.ignored: true
+            }
+        }
+
+        FieldError {
+            text: root.error
+            Layout.columnSpan: root.beside ? 3 : 2
+            Layout.fillWidth: true
+        }
+    }
+
+    Rectangle {
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        height: Theme.hairline
+        color: Theme.line
+    }
+}
