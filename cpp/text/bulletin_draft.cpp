@@ -125,7 +125,8 @@ public:
                 BulletinDraft::tr("Fields near traps in the higher bands are the first to be looked at, and "
                                   "fields without a trap are looked at all the same.")
                     .toStdString());
-        if (all.typicalLevel)
+        // What a band means is said of whole seasons: not before most of the flight is over.
+        if (all.typicalLevel && all.phase == FlightPhase::PastHighest)
             if (const auto at = static_cast<std::size_t>(*all.typicalLevel - 1); at < m_bulletin.bands.size())
                 if (const std::string& meaning = m_bulletin.bands[at].meaning.text.in(m_language);
                     !meaning.empty())

@@ -199,6 +199,13 @@ std::vector<std::string> ownParagraphs(const QString& text)
     return paragraphs;
 }
 
+QString bulletinTitle(const QString& pest, IsoWeek week)
+{
+    //: a pest, the number of a week, a year
+    return BulletinText::tr("%1: week %2 of %3")
+        .arg(pest, QString::number(week.week), QString::number(week.year));
+}
+
 BulletinWords bulletinWords(const Bulletin& bulletin, const Protocol& protocol, const QLocale& locale)
 {
     const std::string language = locale.name().toStdString();
@@ -206,10 +213,7 @@ BulletinWords bulletinWords(const Bulletin& bulletin, const Protocol& protocol, 
     words.language = locale.bcp47Name().toStdString();
     words.pestName = protocol.name.in(language);
     words.latin = protocol.latin;
-    //: a pest, the number of a week, a year
-    words.title = utf8(BulletinText::tr("%1: week %2 of %3")
-                           .arg(QString::fromStdString(words.pestName), QString::number(bulletin.iso.week),
-                               QString::number(bulletin.iso.year)));
+    words.title = utf8(bulletinTitle(QString::fromStdString(words.pestName), bulletin.iso));
     //: two days of a year
     words.dates = utf8(BulletinText::tr("%1 to %2 %3")
                            .arg(shortDay(bulletin.week.first, locale), shortDay(bulletin.week.last, locale),

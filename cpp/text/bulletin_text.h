@@ -16,6 +16,9 @@ namespace duskrow::text {
 BulletinWords bulletinWords(
     const domain::Bulletin& bulletin, const domain::Protocol& protocol, const QLocale& locale = {});
 
+// "Bertha armyworm: week 28 of 2026"
+QString bulletinTitle(const QString& pest, domain::IsoWeek week);
+
 // A coordinator's own text as paragraphs: parted by empty lines, without control characters, at most 40.
 std::vector<std::string> ownParagraphs(const QString& text);
 
