@@ -275,10 +275,6 @@
         <translation>Continuez à relever chaque piège le jour du relevé ; un zéro est aussi un relevé.</translation>
     </message>
     <message>
-        <source>There is nothing to look for in the crop yet: larvae come after the moths.</source>
-        <translation>Il n’y a encore rien à chercher dans la culture : les larves viennent après les papillons.</translation>
-    </message>
-    <message>
         <source>Fields near traps in the higher bands are the first to be looked at, and fields without a trap are looked at all the same.</source>
         <translation>Les champs proches des pièges des classes hautes sont à examiner en premier, et les champs sans piège le sont tout autant.</translation>
     </message>
@@ -2848,7 +2844,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>District</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">District</translation>
     </message>
     <message>
         <source>Seeded on</source>
@@ -3771,7 +3767,7 @@ one letter for north on a map</extracomment>
     <message>
         <source>%1 %2</source>
         <comment>who, did what</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 %2</translation>
     </message>
 </context>
 <context>
@@ -4425,7 +4421,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inconnu</translation>
     </message>
     <message>
         <source>%1, on %2</source>
@@ -4941,7 +4937,7 @@ one letter for north on a map</extracomment>
     <message>
         <source>N</source>
         <extracomment>the letter beside the arrow that points to the north</extracomment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">N</translation>
     </message>
     <message>
         <source>Bold: larvae. Light: number of the frame. Ring: none found.</source>
@@ -5173,7 +5169,7 @@ one letter for north on a map</extracomment>
     <message>
         <source>%1 of %2</source>
         <extracomment>a kind of record and its day</extracomment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sur %2</translation>
     </message>
     <message>
         <source>something from a newer version</source>
@@ -5698,7 +5694,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>no moths yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pas encore de papillons</translation>
     </message>
     <message>
         <source>flight rising</source>
@@ -5890,7 +5886,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">environ %1</translation>
     </message>
     <message>
         <source>%1 of 7 nights counted</source>
@@ -6848,7 +6844,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>%1 or higher</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 ou plus</translation>
     </message>
     <message>
         <source>Bands are for whole seasons, by the protocol %1 %2.</source>
@@ -7224,7 +7220,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sur %2</translation>
     </message>
     <message>
         <source>Between the traps nothing is drawn: %1 traps with a place and a full count are fewer than 20.</source>
@@ -7479,7 +7475,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1°</translation>
     </message>
     <message>
         <source>%1 hours</source>
@@ -8170,7 +8166,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1.</translation>
     </message>
     <message>
         <source>A good day to look again: %1.</source>
@@ -8216,7 +8212,7 @@ one letter for north on a map</extracomment>
     <message>
         <source>%1 of %2</source>
         <extracomment>pods damaged, of those looked at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sur %2</translation>
     </message>
     <message>
         <source>All</source>
@@ -8315,7 +8311,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inconnu</translation>
     </message>
     <message>
         <source>Pest</source>
@@ -9442,7 +9438,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>%1 or higher</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 ou plus</translation>
     </message>
     <message>
         <source>By protocol version %1</source>
@@ -9465,7 +9461,7 @@ one letter for north on a map</extracomment>
     </message>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1.</translation>
     </message>
     <message>
         <source>%1: %2 is too close.</source>

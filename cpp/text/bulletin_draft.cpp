@@ -114,12 +114,7 @@ public:
             BulletinDraft::tr("Keep counting every trap on the day of count; a zero is a "
                               "count as well.")
                 .toStdString()};
-        const bool isLate = all.phase == FlightPhase::NearHighest || all.phase == FlightPhase::PastHighest;
-        if (isLate && m_protocol.scouting) things.push_back(scouting());
-        if (!isLate)
-            things.push_back(BulletinDraft::tr(
-                "There is nothing to look for in the crop yet: larvae come after the moths.")
-                                 .toStdString());
+        if (m_protocol.scouting) things.push_back(scouting());
         if (all.highestLevel.value_or(1) > 1)
             things.push_back(
                 BulletinDraft::tr("Fields near traps in the higher bands are the first to be looked at, and "

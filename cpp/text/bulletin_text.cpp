@@ -120,7 +120,7 @@ void addChart(BulletinWords& words, const Bulletin& bulletin, const QLocale& loc
     words.gapLabel = utf8(BulletinText::tr("not published"));
     for (const PublishedWeek& week : bulletin.weeks) {
         words.weeks.push_back(utf8(shortDay(week.week.first, locale)));
-        words.weekMedians.push_back(utf8(about(week.median, locale)));
+        words.weekMedians.push_back(week.median ? utf8(about(*week.median, locale)) : words.gapLabel);
     }
     words.weeks.push_back(utf8(shortDay(bulletin.week.first, locale)));
     words.weekMedians.push_back(

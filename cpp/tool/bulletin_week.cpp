@@ -61,15 +61,26 @@ Result<Bulletin> headOf(store::Reader& reader, const Ground& ground, IsoWeek iso
     return bulletin;
 }
 
-// The last issue of each earlier week of the season.
+void addGapsUpTo(Bulletin& bulletin, const ReportingWeek& week)
+{
+    constexpr std::chrono::days aWeek{7};
+    while (!bulletin.weeks.empty() && bulletin.weeks.back().week.first + aWeek < week.first) {
+        const ReportingWeek last = bulletin.weeks.back().week;
+        bulletin.weeks.push_back({{last.first + aWeek, last.last + aWeek}, std::nullopt});
+    }
+}
+
+// The last issue of each earlier week of the season; weeks in between that were not published are gaps.
 void addEarlierWeeks(Bulletin& bulletin, const KeptIssues& kept)
 {
     for (const KeptIssue& issue : kept.all()) {
         const bool isEarlier =
             issue.week.first < bulletin.week.first && yearOf(issue.week.last) == yearOf(bulletin.week.last);
         if (!isEarlier || !issue.median || kept.last(issue.iso) != &issue) continue;
+        addGapsUpTo(bulletin, issue.week);
         bulletin.weeks.push_back({issue.week, *issue.median});
     }
+    if (!bulletin.weeks.empty()) addGapsUpTo(bulletin, bulletin.week);
 }
 
 KeptIssue issueOf(const Bulletin& bulletin, const store::SeasonReports& season,

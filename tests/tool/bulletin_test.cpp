@@ -249,7 +249,7 @@ private Q_SLOTS:
         const Ran ran =
             run("bulletin @demo @french --week 2026-W27 --on 2026-07-14 --language fr --text @own.txt");
         QVERIFY2(ran.exit == 0, qPrintable(ran.err));
-        const QByteArray page = bytesOf(QStringLiteral("french/index.html"));
+        const QByteArray page = bytesOf(QStringLiteral("french/bulletin-2026-W27.html"));
         QVERIFY(page.contains("lang=\"fr"));
         QVERIFY(page.contains("Que faire maintenant"));
         QVERIFY(page.contains("semaine 27 de 2026"));

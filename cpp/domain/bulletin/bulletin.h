@@ -50,10 +50,10 @@ struct BandGroup {
     bool operator==(const BandGroup&) const = default;
 };
 
-// The median of an earlier week of the season, as it was published then.
+// The median of an earlier week of the season, as it was published then; nothing for a week that was not.
 struct PublishedWeek {
     ReportingWeek week;
-    Moths median;
+    std::optional<Moths> median;
 };
 
 // One week of one pest in one region, as anybody may read it. There is no name of a person, farm, site or
@@ -72,7 +72,7 @@ struct Bulletin {
     std::vector<BandGroup> bandGroups; // of the whole, the lowest first
     std::vector<DistrictWeek> districts; // every one, in the order given
     std::vector<CellWeek> cells; // those published, from south to north
-    std::vector<PublishedWeek> weeks; // earlier ones of the season, in order
+    std::vector<PublishedWeek> weeks; // earlier ones of the season, from the first published on
 };
 
 // Fills what follows from the reports: whole, band groups, districts and cells.

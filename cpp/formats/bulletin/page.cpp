@@ -56,9 +56,10 @@ std::string areaRow(const AreaWords& area, const std::vector<std::string>& colum
     return html + "</tr>\n";
 }
 
-std::string areaTableHtml(const std::vector<AreaWords>& areas, const std::vector<std::string>& columns)
+std::string areaTableHtml(
+    const std::vector<AreaWords>& areas, const std::vector<std::string>& columns, const char* kind)
 {
-    std::string html = "<table class=\"areas\">\n" + headRow(columns) + "<tbody>\n";
+    std::string html = std::string("<table class=\"areas ") + kind + "\">\n" + headRow(columns) + "<tbody>\n";
     for (const AreaWords& area : areas) html += areaRow(area, columns);
     return html + "</tbody></table>\n";
 }
@@ -130,12 +131,12 @@ std::string bodyHtml(const BulletinDocument& document)
     html += "</div>\n<section class=\"map\">\n" + element("h2", words.mapHeading)
         + drawn(mapOf(document, mapWidth), "map") + "</section>\n</div>\n";
     html += "<section>\n" + element("h2", words.districtsHeading)
-        + areaTableHtml(words.districts, words.columns) + "</section>\n<div class=\"two\">\n<section>\n"
-        + element("h2", words.chartHeading) + drawn(chartOf(document, chartWidth), "chart") + weeksHtml(words)
-        + "</section>\n<div>\n";
+        + areaTableHtml(words.districts, words.columns, "all")
+        + "</section>\n<div class=\"two\">\n<section>\n" + element("h2", words.chartHeading)
+        + drawn(chartOf(document, chartWidth), "chart") + weeksHtml(words) + "</section>\n<div>\n";
     if (!words.cells.empty())
         html += "<section>\n" + element("h2", words.cellsHeading)
-            + areaTableHtml(words.cells, words.cellColumns) + "</section>\n";
+            + areaTableHtml(words.cells, words.cellColumns, "each") + "</section>\n";
     html += "<section>\n" + element("h2", words.privacyHeading) + paragraphs(words.privacy)
         + "</section>\n</div>\n</div>\n</main>\n<footer>\n" + filesHtml(document) + "</footer>\n";
     return html;

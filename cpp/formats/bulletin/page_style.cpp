@@ -44,8 +44,8 @@ table{border-collapse:collapse;width:100%;font-size:.95rem;font-variant-numeric:
 caption{text-align:left;color:var(--soft);font-size:.9rem;padding-bottom:.3rem}
 th,td{text-align:left;padding:.4rem .6rem .4rem 0;border-bottom:1px solid var(--line);vertical-align:top}
 thead th{font-size:.85rem;color:var(--soft);vertical-align:bottom}
-tbody tr:first-child th,tbody tr:first-child td{font-weight:600}
-.plain tbody tr:first-child th,.plain tbody tr:first-child td{font-weight:400}
+.all tbody tr:first-child th,.all tbody tr:first-child td{font-weight:600}
+.each tbody th,.plain tbody th{font-weight:400}
 .plain tbody tr:last-child th,.plain tbody tr:last-child td{font-weight:600}
 .why{color:var(--soft);font-weight:400}
 a{color:inherit;text-underline-offset:.2em}
@@ -77,6 +77,8 @@ section,.figures li{border-color:#bbb;padding:.5rem .7rem;margin:.45rem 0;break-
 .figures b{font-size:13pt}
 .two{display:grid;grid-template-columns:1fr 1fr;gap:0 .6rem;align-items:start}
 .map svg{max-height:95mm}
+th,td{padding:.12rem .5rem .12rem 0}
+li{margin:.1rem 0}
 .files{display:none}
 tr{break-inside:avoid}
 *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
