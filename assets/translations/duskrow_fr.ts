@@ -479,6 +479,14 @@ one letter for north on a map</extracomment>
         <source>An invented district: its people, places and numbers are made up.</source>
         <translation>District inventé : les personnes, les lieux et les chiffres sont fictifs.</translation>
     </message>
+    <message>
+        <source>Look for larvae in the field, with a frame.</source>
+        <translation>Cherchez les larves dans le champ, avec un cadre.</translation>
+    </message>
+    <message>
+        <source>Look for larvae in the field, with a frame, from about %1 after the highest catches.</source>
+        <translation>Cherchez les larves dans le champ, avec un cadre, à partir d’environ %1 après les captures les plus fortes.</translation>
+    </message>
 </context>
 <context>
     <name>BulletinDraft</name>
