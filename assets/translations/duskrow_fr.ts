@@ -195,6 +195,311 @@
     </message>
 </context>
 <context>
+    <name>Bulletin</name>
+    <message>
+        <source>%1 of %2 traps were counted this week.</source>
+        <translation>%1 pièges sur %2 ont été relevés cette semaine.</translation>
+    </message>
+    <message>
+        <source>None of those counted in full had caught a moth.</source>
+        <translation>Aucun de ceux qui ont été relevés en entier n’avait pris de papillon.</translation>
+    </message>
+    <message>
+        <source>The median trap caught none; some caught moths.</source>
+        <translation>Le piège médian n’a rien pris ; certains ont pris des papillons.</translation>
+    </message>
+    <message>
+        <source>The median trap caught about %1 in seven nights: half caught more, half fewer.</source>
+        <translation>Le piège médian a pris environ %1 en sept nuits : la moitié en a pris plus, l’autre moins.</translation>
+    </message>
+    <message>
+        <source>So far this season the median trap has caught about %1.</source>
+        <translation>Depuis le début de la saison, le piège médian a pris environ %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has published bands for this trap.</source>
+        <translation>Personne n’a publié de classes pour ce piège.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a name of a band; a number of traps</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 none</source>
+        <extracomment>a name of a band that no trap has reached</extracomment>
+        <translation>%1 aucun</translation>
+    </message>
+    <message>
+        <source>Traps by the band reached so far: %1.</source>
+        <translation>Pièges selon la classe atteinte jusqu’ici : %1.</translation>
+    </message>
+    <message>
+        <source>Bands are for whole seasons: a trap can still move up, never down.</source>
+        <translation>Les classes valent pour une saison entière : un piège peut encore monter, jamais descendre.</translation>
+    </message>
+    <message>
+        <source>In no district do enough farms report to give figures of its own.</source>
+        <translation>Dans aucun district, assez de fermes n’ont de relevés pour donner des chiffres à part.</translation>
+    </message>
+    <message>
+        <source>Of the districts with figures, %1 has the highest median so far, about %2.</source>
+        <translation>Parmi les districts avec chiffres, %1 a la médiane la plus élevée jusqu’ici, environ %2.</translation>
+    </message>
+    <message>
+        <source>The highest band that any trap has reached is “%1”, in %2.</source>
+        <translation>La classe la plus haute atteinte par un piège est « %1 », dans %2.</translation>
+    </message>
+    <message>
+        <source>Most traps have caught no moth yet.</source>
+        <translation>La plupart des pièges n’ont encore pris aucun papillon.</translation>
+    </message>
+    <message>
+        <source>The flight is rising: in most traps the last count is the highest so far.</source>
+        <translation>Le vol est en hausse : dans la plupart des pièges, le dernier relevé est le plus élevé jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>The flight is near its highest in most traps.</source>
+        <translation>Le vol est près de son maximum dans la plupart des pièges.</translation>
+    </message>
+    <message>
+        <source>The flight is past its highest in most traps.</source>
+        <translation>Le vol a passé son maximum dans la plupart des pièges.</translation>
+    </message>
+    <message>
+        <source>How far the flight is cannot be told from the counts so far.</source>
+        <translation>Les relevés jusqu’ici ne disent pas où en est le vol.</translation>
+    </message>
+    <message>
+        <source>Keep counting every trap on the day of count; a zero is a count as well.</source>
+        <translation>Continuez à relever chaque piège le jour du relevé ; un zéro est aussi un relevé.</translation>
+    </message>
+    <message>
+        <source>Fields near traps in the higher bands are the first to be looked at, and fields without a trap are looked at all the same.</source>
+        <translation>Les champs proches des pièges des classes hautes sont à examiner en premier, et les champs sans piège le sont tout autant.</translation>
+    </message>
+    <message>
+        <source>Only larvae counted in a field tell of that field. What labels, local rules and a licensed adviser say comes before anything here.</source>
+        <translation>Seules les larves comptées dans un champ renseignent sur ce champ. Ce que disent les étiquettes, la réglementation locale et un conseiller agréé passe avant tout ce qui est écrit ici.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 traps counted; the median trap caught about %3 this week and about %4 so far.</source>
+        <translation>%1 pièges sur %2 relevés ; le piège médian a pris environ %3 cette semaine et environ %4 jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>What to do now</source>
+        <translation>Que faire maintenant</translation>
+    </message>
+    <message>
+        <source>Fewer than 5 farms reported this week; no figures are given.</source>
+        <translation>Moins de 5 fermes ont transmis des relevés cette semaine ; aucun chiffre n’est donné.</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>environ %1</translation>
+    </message>
+    <message>
+        <source>fewer than 5 farms report</source>
+        <translation>moins de 5 fermes ont des relevés</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <extracomment>north, south, east and west, one letter each
+----------
+one letter for north on a map</extracomment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>District by district</source>
+        <translation>District par district</translation>
+    </message>
+    <message>
+        <source>District</source>
+        <translation>District</translation>
+    </message>
+    <message>
+        <source>Traps counted</source>
+        <translation>Pièges relevés</translation>
+    </message>
+    <message>
+        <source>This week, median</source>
+        <translation>Cette semaine, médiane</translation>
+    </message>
+    <message>
+        <source>Season so far, median</source>
+        <translation>Saison jusqu’ici, médiane</translation>
+    </message>
+    <message>
+        <source>Band of the median</source>
+        <translation>Classe de la médiane</translation>
+    </message>
+    <message>
+        <source>Highest band</source>
+        <translation>Classe la plus haute</translation>
+    </message>
+    <message>
+        <source>Flight</source>
+        <translation>Vol</translation>
+    </message>
+    <message>
+        <source>Whole region</source>
+        <translation>Toute la région</translation>
+    </message>
+    <message>
+        <source>Cells of a tenth of a degree</source>
+        <translation>Mailles d’un dixième de degré</translation>
+    </message>
+    <message>
+        <source>Middle of the cell</source>
+        <translation>Centre de la maille</translation>
+    </message>
+    <message>
+        <source>Where the season stands</source>
+        <translation>Où en est la saison</translation>
+    </message>
+    <message>
+        <source>A map, north up. Districts and cells take the colour and the dots of the band that their median trap has reached so far: one dot for the lowest band. Districts with figures: %1 of %2; cells: %3. The table says the same.</source>
+        <translation>Une carte, nord en haut. Districts et mailles portent la couleur et les points de la classe que leur piège médian a atteinte jusqu’ici : un point pour la classe la plus basse. Districts avec chiffres : %1 sur %2 ; mailles : %3. Le tableau dit la même chose.</translation>
+    </message>
+    <message>
+        <source>No map this week: no boundaries of districts were given, and no cell has five farms that report.</source>
+        <translation>Pas de carte cette semaine : aucune limite de district n’a été fournie et aucune maille ne compte cinq fermes avec des relevés.</translation>
+    </message>
+    <message>
+        <source>cell of 0.1°</source>
+        <translation>maille de 0,1°</translation>
+    </message>
+    <message>
+        <source>Week by week</source>
+        <translation>Semaine après semaine</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>Semaine du</translation>
+    </message>
+    <message>
+        <source>Median trap, moths in 7 nights</source>
+        <translation>Piège médian, papillons en 7 nuits</translation>
+    </message>
+    <message>
+        <source>not published</source>
+        <translation>non publiée</translation>
+    </message>
+    <message>
+        <source>Bars: what the median trap of the region caught in seven nights, for each week that was published. The table says the same.</source>
+        <translation>Barres : ce que le piège médian de la région a capturé en sept nuits, pour chaque semaine publiée. Le tableau dit la même chose.</translation>
+    </message>
+    <message>
+        <source>How fields are kept private</source>
+        <translation>Comment les champs restent confidentiels</translation>
+    </message>
+    <message>
+        <source>Figures are given for areas in which at least 5 farms report, and for no difference between such areas that would be of fewer. Places are whole districts, or fixed cells of a tenth of a degree, of which only the middle is given.</source>
+        <translation>Les chiffres portent sur des zones où au moins 5 fermes ont des relevés, et aucune différence entre ces zones n’en concerne moins. Les lieux sont des districts entiers, ou des mailles fixes d’un dixième de degré dont seul le centre est donné.</translation>
+    </message>
+    <message>
+        <source>Figures are medians and bands, made round. No single trap’s catch, no name and no place of a trap is in any file.</source>
+        <translation>Les chiffres sont des médianes et des classes, arrondies. Aucun fichier ne contient la capture d’un seul piège, un nom ni l’emplacement d’un piège.</translation>
+    </message>
+    <message>
+        <source>A published week does not move with late counts. Where those of five farms or more have changed, the week comes out again as a new issue.</source>
+        <translation>Une semaine publiée ne bouge pas avec les relevés tardifs. Si ceux d’au moins cinq fermes ont changé, la semaine reparaît dans une nouvelle édition.</translation>
+    </message>
+    <message>
+        <source>Catches of at least 5 farms told together as a median, made round. Places of traps given as a district, or as the centre of a fixed grid cell of 0.1 degree.</source>
+        <translation>Captures d’au moins 5 fermes réunies en une médiane arrondie. Emplacements des pièges donnés par le district, ou par le centre d’une maille fixe de 0,1 degré.</translation>
+    </message>
+    <message>
+        <source>Places and catches of single traps; names of people, farms and fields.</source>
+        <translation>Emplacements et captures de chaque piège ; noms des personnes, des fermes et des champs.</translation>
+    </message>
+    <message>
+        <source>The same as files</source>
+        <translation>La même chose en fichiers</translation>
+    </message>
+    <message>
+        <source>no moths yet</source>
+        <translation>pas encore de papillons</translation>
+    </message>
+    <message>
+        <source>rising</source>
+        <translation>en hausse</translation>
+    </message>
+    <message>
+        <source>near its highest</source>
+        <translation>près de son maximum</translation>
+    </message>
+    <message>
+        <source>past its highest</source>
+        <translation>maximum passé</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>%1 or higher</source>
+        <translation>%1 ou plus</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1: week %2 of %3</source>
+        <extracomment>a pest, the number of a week, a year</extracomment>
+        <translation>%1 : semaine %2 de %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <extracomment>two days of a year</extracomment>
+        <translation>%1 au %2 %3</translation>
+    </message>
+    <message>
+        <source>Issue %1 of this week; it replaces the one before.</source>
+        <translation>Édition %1 de cette semaine ; elle remplace la précédente.</translation>
+    </message>
+    <message>
+        <source>An invented district: its people, places and numbers are made up.</source>
+        <translation>District inventé : les personnes, les lieux et les chiffres sont fictifs.</translation>
+    </message>
+    <message>
+        <source>Look for larvae in the field, with a frame.</source>
+        <translation>Cherchez les larves dans le champ, avec un cadre.</translation>
+    </message>
+    <message>
+        <source>Look for larvae in the field, with a frame, from about %1 after the highest catches.</source>
+        <translation>Cherchez les larves dans le champ, avec un cadre, à partir d’environ %1 après les captures les plus fortes.</translation>
+    </message>
+</context>
+<context>
+    <name>BulletinDraft</name>
+    <message>
+        <source>Look for larvae in the field, with a frame.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for larvae in the field, with a frame, from about %1 after the highest catches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CalendarFile</name>
     <message>
         <source>Calendar file</source>
@@ -2813,7 +3118,7 @@
     </message>
     <message>
         <source>District</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">District</translation>
     </message>
     <message>
         <source>Seeded on</source>
@@ -3736,7 +4041,7 @@
     <message>
         <source>%1 %2</source>
         <comment>who, did what</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 %2</translation>
     </message>
 </context>
 <context>
@@ -4440,7 +4745,7 @@
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inconnu</translation>
     </message>
     <message>
         <source>%1, on %2</source>
@@ -4956,7 +5261,7 @@
     <message>
         <source>N</source>
         <extracomment>the letter beside the arrow that points to the north</extracomment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">N</translation>
     </message>
     <message>
         <source>Bold: larvae. Light: number of the frame. Ring: none found.</source>
@@ -5188,7 +5493,7 @@
     <message>
         <source>%1 of %2</source>
         <extracomment>a kind of record and its day</extracomment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sur %2</translation>
     </message>
     <message>
         <source>something from a newer version</source>
@@ -5732,7 +6037,7 @@
     </message>
     <message>
         <source>no moths yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pas encore de papillons</translation>
     </message>
     <message>
         <source>flight rising</source>
@@ -5924,7 +6229,7 @@
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">environ %1</translation>
     </message>
     <message>
         <source>%1 of 7 nights counted</source>
@@ -6882,7 +7187,7 @@
     </message>
     <message>
         <source>%1 or higher</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 ou plus</translation>
     </message>
     <message>
         <source>Bands are for whole seasons, by the protocol %1 %2.</source>
@@ -7193,6 +7498,26 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Published for the first time. The week is frozen from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it was published: issue %1. Traps that have changed since: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published again as issue %1. Traps whose change still waits: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The counts of this week are not all due yet, and a published week is frozen. Publish it when it is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No new issue: counts have changed at %1 traps, and nowhere at those of five farms or more. A new issue would show whose they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 to %2</source>
         <translation type="unfinished">%1 à %2</translation>
     </message>
@@ -7238,7 +7563,7 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sur %2</translation>
     </message>
     <message>
         <source>Between the traps nothing is drawn: %1 traps with a place and a full count are fewer than 20.</source>
@@ -7559,7 +7884,7 @@
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1°</translation>
     </message>
     <message>
         <source>%1 hours</source>
@@ -8250,7 +8575,7 @@
     </message>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1.</translation>
     </message>
     <message>
         <source>A good day to look again: %1.</source>
@@ -8296,7 +8621,7 @@
     <message>
         <source>%1 of %2</source>
         <extracomment>pods damaged, of those looked at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sur %2</translation>
     </message>
     <message>
         <source>All</source>
@@ -8395,7 +8720,7 @@
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inconnu</translation>
     </message>
     <message>
         <source>Pest</source>
@@ -9549,7 +9874,7 @@
     </message>
     <message>
         <source>%1 or higher</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 ou plus</translation>
     </message>
     <message>
         <source>By protocol version %1</source>
@@ -9572,7 +9897,7 @@
     </message>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1.</translation>
     </message>
     <message>
         <source>%1: %2 is too close.</source>

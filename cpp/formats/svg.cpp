@@ -45,6 +45,11 @@ std::string pointList(const std::vector<Point>& points)
     return list;
 }
 
+std::string inkNumber(Ink ink)
+{
+    return std::to_string(static_cast<int>(ink));
+}
+
 // Writes each kind of primitive as one element.
 class SvgWriter {
 public:
@@ -53,7 +58,7 @@ public:
     std::string operator()(const Line& line) const
     {
         return "<polyline" + attribute("points", pointList(line.points)) + attribute("fill", "none")
-            + attribute("stroke", colour(line.ink)) + attribute("stroke-width", line.width)
+            + strokeWith(line.ink) + attribute("stroke-width", line.width)
             + attribute("stroke-linejoin", "round")
             + attribute("stroke-linecap", line.isDashed ? "butt" : "round")
             + (line.isDashed
@@ -79,9 +84,9 @@ public:
 
     std::string operator()(const Mark& mark) const
     {
-        const std::string look = mark.isHollow ? attribute("fill", colour(Ink::Card))
-                + attribute("stroke", colour(mark.ink)) + attribute("stroke-width", 2)
-                                               : attribute("fill", colour(mark.ink));
+        const std::string look = mark.isHollow
+            ? fillAndStroke(Ink::Card, mark.ink) + attribute("stroke-width", 2)
+            : fillWith(mark.ink);
         if (mark.shape == MarkShape::Circle) {
             return "<circle" + attribute("cx", mark.at.x) + attribute("cy", mark.at.y)
                 + attribute("r", mark.size / 2) + look + "/>\n";
@@ -99,24 +104,40 @@ public:
         return "<text" + attribute("x", words.at.x) + attribute("y", words.at.y)
             + attribute("text-anchor", anchors.at(static_cast<std::size_t>(words.anchor)))
             + attribute("font-size", words.size) + attribute("font-weight", words.weight)
-            + attribute("fill", colour(words.ink)) + turn + ">" + escapedXml(words.text) + "</text>\n";
+            + fillWith(words.ink) + turn + ">" + escapedXml(words.text) + "</text>\n";
     }
 
 private:
     [[nodiscard]] std::string colour(Ink ink) const { return hexOf(rgbOf(ink, m_style.light)); }
+    [[nodiscard]] bool isInPage() const { return !m_style.inPage.empty(); }
+
+    [[nodiscard]] std::string fillWith(Ink ink) const
+    {
+        return isInPage() ? attribute("class", "f" + inkNumber(ink)) : attribute("fill", colour(ink));
+    }
+    [[nodiscard]] std::string strokeWith(Ink ink) const
+    {
+        return isInPage() ? attribute("class", "s" + inkNumber(ink)) : attribute("stroke", colour(ink));
+    }
+    [[nodiscard]] std::string fillAndStroke(Ink fill, Ink stroke) const
+    {
+        if (isInPage()) return attribute("class", "f" + inkNumber(fill) + " s" + inkNumber(stroke));
+        return attribute("fill", colour(fill)) + attribute("stroke", colour(stroke));
+    }
 
     [[nodiscard]] std::string paint(Ink ink, Fill fill, double opacity) const
     {
-        const std::string with =
-            fill == Fill::Hatched ? "url(#hatch" + std::to_string(static_cast<int>(ink)) + ")" : colour(ink);
-        return attribute("fill", with) + (opacity < 1 ? attribute("fill-opacity", opacity) : std::string());
+        const std::string with = fill == Fill::Hatched
+            ? attribute("fill", "url(#" + m_style.inPage + "hatch" + inkNumber(ink) + ")")
+            : fillWith(ink);
+        return with + (opacity < 1 ? attribute("fill-opacity", opacity) : std::string());
     }
 
     const SvgStyle& m_style;
 };
 
 // One pattern for each ink, so that a hatched area may have any; unused ones cost a line each.
-std::string hatchPatterns(const Picture& picture, Light light)
+std::string hatchPatterns(const Picture& picture, const SvgStyle& style)
 {
     std::string patterns;
     for (int i = 0; i <= static_cast<int>(Ink::Unknown); ++i) {
@@ -129,11 +150,13 @@ std::string hatchPatterns(const Picture& picture, Light light)
                     || (bar && bar->fill == Fill::Hatched && bar->ink == ink);
             });
         if (!isUsed) continue;
-        patterns += "<pattern" + attribute("id", "hatch" + std::to_string(i))
+        const std::string stroke = style.inPage.empty() ? attribute("stroke", hexOf(rgbOf(ink, style.light)))
+                                                        : attribute("class", "s" + inkNumber(ink));
+        patterns += "<pattern" + attribute("id", style.inPage + "hatch" + std::to_string(i))
             + attribute("patternUnits", "userSpaceOnUse") + attribute("width", hatchSpacing)
             + attribute("height", hatchSpacing) + attribute("patternTransform", "rotate(45)") + "><line"
             + attribute("x1", 0) + attribute("y1", 0) + attribute("x2", 0) + attribute("y2", hatchSpacing)
-            + attribute("stroke", hexOf(rgbOf(ink, light))) + attribute("stroke-width", 3) + "/></pattern>\n";
+            + stroke + attribute("stroke-width", 3) + "/></pattern>\n";
     }
     return patterns.empty() ? patterns : "<defs>\n" + patterns + "</defs>\n";
 }
@@ -178,16 +201,36 @@ std::string escapedXml(std::string_view text)
     return escaped;
 }
 
+std::string inkClasses(Light light)
+{
+    std::string rules;
+    for (int i = 0; i <= static_cast<int>(Ink::Unknown); ++i) {
+        const std::string colour = hexOf(rgbOf(static_cast<Ink>(i), light));
+        rules += ".f" + std::to_string(i) + "{fill:" + colour + "}.s" + std::to_string(i)
+            + "{stroke:" + colour + "}";
+    }
+    return rules;
+}
+
 std::string writeSvg(const Picture& picture, const SvgStyle& style)
 {
-    std::string svg = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\""
-        + attribute("width", picture.width) + attribute("height", picture.height)
-        + attribute("viewBox", "0 0 " + number(picture.width) + " " + number(picture.height))
-        + attribute("font-family", style.fontFamily) + attribute("xml:lang", style.language)
-        + " role=\"img\">\n";
-    svg += "<title>" + escapedXml(picture.title) + "</title>\n";
-    svg += "<desc>" + escapedXml(picture.description) + "</desc>\n";
-    svg += hatchPatterns(picture, style.light);
+    const bool isInPage = !style.inPage.empty();
+    const std::string titleId = style.inPage + "title";
+    const std::string aboutId = style.inPage + "desc";
+    std::string svg = isInPage ? "" : "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+    svg += "<svg xmlns=\"http://www.w3.org/2000/svg\"" + attribute("width", picture.width)
+        + attribute("height", picture.height)
+        + attribute("viewBox", "0 0 " + number(picture.width) + " " + number(picture.height));
+    if (isInPage)
+        svg += attribute("aria-labelledby", titleId) + attribute("aria-describedby", aboutId);
+    else
+        svg += attribute("font-family", style.fontFamily) + attribute("xml:lang", style.language);
+    svg += " role=\"img\">\n";
+    svg += "<title" + (isInPage ? attribute("id", titleId) : std::string()) + ">" + escapedXml(picture.title)
+        + "</title>\n";
+    svg += "<desc" + (isInPage ? attribute("id", aboutId) : std::string()) + ">"
+        + escapedXml(picture.description) + "</desc>\n";
+    svg += hatchPatterns(picture, style);
     const SvgWriter writer(style);
     for (const Primitive& primitive : picture.primitives) svg += std::visit(writer, primitive);
     return svg + "</svg>\n";

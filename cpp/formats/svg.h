@@ -13,7 +13,13 @@ struct SvgStyle {
     Light light = Light::Day;
     std::string fontFamily = "Inter, sans-serif";
     std::string language = "en"; // BCP 47
+    // For a picture that stands in a page: no XML declaration, colours by the classes of inkClasses, ids that
+    // begin with this. Empty for a document of its own.
+    std::string inPage = {};
 };
+
+// Style rules for the classes of pictures in a page: .f0 fills with the first ink, .s0 draws with it.
+std::string inkClasses(Light light);
 
 // The picture as one SVG 1.1 document, UTF-8. The title and description carry the picture for those who
 // cannot see it. A length that is no number is written as 0.

@@ -13,6 +13,8 @@ constexpr std::array commandTable{
     Command{"due", "What is due at which trap, and why", declareDue},
     Command{
         "region", "What the traps of each district caught, week by week, and between them", declareRegion},
+    Command{"bulletin", "Publish a week of a region: page, table, map and archive, no field to be told",
+        declareBulletin},
     Command{"flags", "Which records of a season to look at again, and why", declareFlags},
     Command{"round", "A suggestion for the order of the stops that are due", declareRound},
     Command{"threshold", "The larvae per square metre at which control pays, worked out", declareThreshold},

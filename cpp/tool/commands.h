@@ -32,6 +32,7 @@ Work declareFlags(CLI::App& line);
 Work declareRound(CLI::App& line);
 Work declareThreshold(CLI::App& line);
 Work declareBand(CLI::App& line);
+Work declareBulletin(CLI::App& line);
 Work declareFrames(CLI::App& line);
 Work declarePlanFrames(CLI::App& line);
 Work declareExport(CLI::App& line);

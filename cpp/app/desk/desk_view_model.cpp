@@ -106,7 +106,7 @@ void DeskViewModel::arrange()
     m_hasWeek = true;
     m_desk = m_book->weekOf(m_desk.week, today);
     std::vector<Row> districts;
-    for (const DistrictWeek& district : m_desk.districts)
+    for (const DistrictReported& district : m_desk.districts)
         districts.push_back(
             {.title = m_book->districtName(district.district), .besides = text::reportedLine(district.sum)});
     std::ranges::sort(districts, {}, &Row::title);

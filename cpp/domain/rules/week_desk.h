@@ -46,7 +46,7 @@ struct Reported {
     bool operator==(const Reported&) const = default;
 };
 
-struct DistrictWeek {
+struct DistrictReported {
     Uuid district; // nil for the traps of none
     Reported sum;
 };
@@ -54,7 +54,7 @@ struct DistrictWeek {
 struct WeekDesk {
     ReportingWeek week;
     std::vector<TrapWeek> traps; // that are expected, in the order given
-    std::vector<DistrictWeek> districts; // by id, the traps of none first
+    std::vector<DistrictReported> districts; // by id, the traps of none first
     Reported total;
 };
 
