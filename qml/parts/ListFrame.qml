@@ -48,6 +48,7 @@ FocusScope {
         clip: true
         leftMargin: (root.width - root.columnWidth) / 2
         rightMargin: leftMargin
+        onLeftMarginChanged: list.contentX = -list.leftMargin // it is only heeded before the first layout
         bottomMargin: Theme.gap
         spacing: Theme.gap
         boundsBehavior: Flickable.StopAtBounds

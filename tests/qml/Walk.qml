@@ -29,7 +29,7 @@ QtObject {
     }
 
     function visit(item, page, found) {
-        if (!item.visible || item.width === undefined)
+        if (!item.visible || item.width === undefined || walk.isOutOfSight(item))
             return;
         if ("checkable" in item && "down" in item)
             walk.judgeTarget(item, item.Accessible.name, found);
@@ -39,6 +39,14 @@ QtObject {
             walk.judgeText(item, page, found);
         for (let i = 0; i < item.children.length; ++i)
             walk.visit(item.children[i], page, found);
+    }
+
+    // A list keeps its current row while it is scrolled away, and gives it a place again only when it comes into sight.
+    function isOutOfSight(item) {
+        const view = item.parent ? item.parent.parent : null;
+        if (!view || !("currentIndex" in view) || !("contentY" in view) || item !== view.currentItem)
+            return false;
+        return item.y >= view.contentY + view.height || item.y + item.height <= view.contentY;
     }
 
     function judgeTarget(item, name, found) {

@@ -64,6 +64,8 @@ DeskStory {
         keyClick("p");
         pick(page, "late");
         compare(page.model.lines.count, 2);
+        if (!page.model.message.includes("Poplar bend"))
+            keyClick(Qt.Key_Down); // two of one name stand in any order
         compare(page.model.message.split("\n")[0], "Hello Tom,");
         verify(page.model.message.includes("6 Jul to 12 Jul"));
         verify(page.model.message.includes("- Poplar bend · bertha 2"), page.model.message);

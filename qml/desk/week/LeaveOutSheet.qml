@@ -47,7 +47,7 @@ Sheet {
 
     FieldText {
         id: why
-        objectName: "reason"
+        objectName: "leaveOutWhy"
         label: qsTr("Why?")
         hint: qsTr("For example: the trap lay on its side.")
         error: root.complaint
