@@ -22,7 +22,7 @@ struct BulletinWords {
     std::string title; // "Bertha armyworm: week 28 of 2026"
     std::string dates; // "5 Jul to 11 Jul 2026"
     std::string programme; // "Valley programme, Example district"
-    std::string issue; // "Issue 2 of this week; it replaces the one before." Empty for the first.
+    std::string issue; // that this one replaces an earlier of the week; empty for the first
     std::string notice; // that the district is invented; empty otherwise
     std::string summary; // one sentence, for lists of bulletins
     std::vector<std::string> paragraphs; // drafted from the data, or the coordinator's own
