@@ -98,7 +98,8 @@ std::string degreesLabel(double value, int decimals)
     std::string text = std::to_string(std::abs(std::llround(value * std::pow(10.0, decimals))));
     while (static_cast<int>(text.size()) <= decimals) text.insert(text.begin(), '0');
     if (decimals > 0) text.insert(text.size() - static_cast<std::size_t>(decimals), ".");
-    return (value < 0 ? "\u2212" : "") + text + "°";
+    if (value < 0) text.insert(0, "\u2212");
+    return text.append("°");
 }
 
 class Drawing {
@@ -131,7 +132,11 @@ public:
     }
 
 private:
-    void add(Primitive one) { m_picture.primitives.push_back(std::move(one)); }
+    template <typename P>
+    void add(P one)
+    {
+        m_picture.primitives.emplace_back(std::move(one));
+    }
 
     Picture nothing()
     {
