@@ -59,13 +59,10 @@ ScreenFrame {
         onClicked: root.opened("programme", "")
     }
 
-    ListCard {
-        objectName: "desk"
+    DeskWays {
         visible: root.isCoordinator && root.model.hasSeason
-        title: qsTr("This week’s desk")
-        subtitle: qsTr("Who has reported, typing counts in, and what to look at")
         Layout.fillWidth: true
-        onClicked: root.opened("desk", "")
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     YearExchange {
