@@ -243,6 +243,16 @@ DeskViewModel* App::desk()
     return make<DeskViewModel>();
 }
 
+PublishViewModel* App::publish()
+{
+    return make<PublishViewModel>();
+}
+
+NewsViewModel* App::news(const QString& bulletin)
+{
+    return make<NewsViewModel>(bulletin);
+}
+
 TypingViewModel* App::typing(const QString& week)
 {
     return make<TypingViewModel>(week);

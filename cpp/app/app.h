@@ -7,6 +7,8 @@
 #include "app/calendar_view_model.h"
 #include "app/correction_view_model.h"
 #include "app/desk/desk_view_model.h"
+#include "app/desk/news_view_model.h"
+#include "app/desk/publish_view_model.h"
 #include "app/desk/typing_view_model.h"
 #include "app/device_settings.h"
 #include "app/exchange/carried_view_model.h"
@@ -128,6 +130,8 @@ public:
     Q_INVOKABLE duskrow::app::DifferencesViewModel* differences();
     Q_INVOKABLE duskrow::app::DeskViewModel* desk();
     Q_INVOKABLE duskrow::app::TypingViewModel* typing(const QString& week);
+    Q_INVOKABLE duskrow::app::PublishViewModel* publish();
+    Q_INVOKABLE duskrow::app::NewsViewModel* news(const QString& bulletin);
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:

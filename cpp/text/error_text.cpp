@@ -237,6 +237,16 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
     case ErrorCode::FileUnwritable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "%1 cannot be written. Check that its folder exists, has room, and lets you write.")};
+    case ErrorCode::BulletinElsewhere:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The bulletin of week %1 was published from another desk, and what that desk kept of it is not "
+            "here. "
+            "Go on there, or bring its folder of bulletins over.")};
+    case ErrorCode::NotPublished:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The counts of week %1 are not all due yet, so there is no bulletin of it. Wait until its days "
+            "of grace "
+            "are over.")};
     case ErrorCode::TableUnreadable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "Line %1 of the table cannot be read. Close its quotes, or give it all its columns.")};

@@ -169,6 +169,15 @@ ScreenFrame {
     }
 
     ListCard {
+        objectName: "news"
+        visible: root.model.news.length > 0
+        title: root.model.newsTitle
+        subtitle: root.model.newsLine
+        Layout.fillWidth: true
+        onClicked: root.opened("news", root.model.news)
+    }
+
+    ListCard {
         id: travel
         objectName: "travel"
         visible: title.length > 0

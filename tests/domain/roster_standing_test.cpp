@@ -115,6 +115,8 @@ std::map<std::string, Act> acts()
         {"invitation", {"invitation", "", {{"member", {RosterScene::text("Gus"), {}}}}}},
         {"assignment", {"assignment", "hal field", {{"site", {RosterScene::text("hal field"), {}}}}}},
         {"ruling at Gus's", {"ruling", "gus field", {{"says", {"stands"s, {}}}}}},
+        {"bulletin", {"bulletin", "", {{"text", {"All is well."s, {}}}}}},
+        {"bulletin at Gus's", {"bulletin", "gus field", {{"text", {"All is well."s, {}}}}}},
         {"admission at Gus's", {"admission", "gus field", {{"change", {formatRef(cited.front()), {}}}}}},
     };
 }
@@ -175,6 +177,8 @@ private Q_SLOTS:
             {"invitation", "+ + + C C C C E M C ?"},
             {"assignment", "+ + + C C C C E M C ?"},
             {"ruling at Gus's", "+ + + C C C C E M C ?"},
+            {"bulletin", "+ + + C C C C E M C ?"},
+            {"bulletin at Gus's", "+ + + C C C C E M C ?"},
             {"admission at Gus's", "+ + + C C C C E M C ?"},
         };
         QCOMPARE(table.size(), acts().size());

@@ -91,6 +91,8 @@ TestCase {
         case "differences":
         case "desk":
         case "typing":
+        case "publish":
+        case "news":
         case "join":
             return "";
         case "protocol":

@@ -98,6 +98,8 @@ enum class ErrorCode {
     // Positions
     PositionUnavailable, // {}
     PositionLogUnreadable, // {path}
+    BulletinElsewhere, // {week} published from another desk
+    NotPublished, // {week} its counts are not all due
     // The command line
     NameMissing, // {what kind, name} nothing of that name
     NameAmbiguous, // {what kind, name}

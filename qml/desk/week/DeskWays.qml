@@ -19,4 +19,12 @@ ColumnLayout {
         Layout.fillWidth: true
         onClicked: root.opened("desk", "")
     }
+
+    ListCard {
+        objectName: "publish"
+        title: qsTr("Bulletin")
+        subtitle: qsTr("The week as everybody may read it, and publishing it")
+        Layout.fillWidth: true
+        onClicked: root.opened("publish", "")
+    }
 }
