@@ -46,8 +46,8 @@ private Q_SLOTS:
         for (const char* who :
             {"root", "past root", "coordinator", "grower", "agronomist", "ended", "past", "nobody", "guess"})
             for (const char* call : {"GET state", "GET segments", "GET vector", "GET aside", "GET aside/0",
-                     "HEAD photographs/0", "GET photographs/0", "PUT photographs/0", "PUT segments/0/0", "GET publications",
-                     "PUT publications/a.html"}) {
+                     "HEAD photographs/0", "GET photographs/0", "PUT photographs/0", "PUT segments/0/0",
+                     "GET publications", "PUT publications/a.html"}) {
                 const bool isIn = !outside.contains(who);
                 const int status = isIn ? statusInside(who, call) : outside.at(who);
                 QTest::addRow("%s: %s", who, call) << QByteArray(who) << QByteArray(call) << status;
