@@ -45,6 +45,15 @@ struct FileValue<int> {
 };
 
 template <>
+struct FileValue<bool> {
+    static std::optional<bool> read(const LocatedJson& node)
+    {
+        return node.kind == LocatedJson::Kind::Boolean ? std::optional(node.boolean) : std::nullopt;
+    }
+    static std::string form() { return "true or false"; }
+};
+
+template <>
 struct FileValue<double> {
     static std::optional<double> read(const LocatedJson& node) { return readReal(node); }
     static std::string form() { return "a number, 0 or more"; }
@@ -121,7 +130,7 @@ struct FileValue<std::chrono::weekday> {
 template <typename Choice>
 inline constexpr std::array<const char*, 0> choiceWords{};
 template <>
-inline constexpr std::array choiceWords<TrapShape>{"bucket", "delta", "wing", "cone"};
+inline constexpr std::array choiceWords<TrapShape>{"bucket", "delta", "wing", "cone", "jug"};
 template <>
 inline constexpr std::array choiceWords<CatchOf>{"males", "females", "both"};
 template <>
@@ -130,6 +139,10 @@ template <>
 inline constexpr std::array choiceWords<PlacementRelation>{"about", "at_least", "away_from"};
 template <>
 inline constexpr std::array choiceWords<Currency>{"CAD", "USD"};
+template <>
+inline constexpr std::array choiceWords<Milestone>{"half_of_flight", "peak"};
+template <>
+inline constexpr std::array choiceWords<AreaUnit>{"m2", "ft2"};
 template <>
 inline constexpr std::array choiceWords<CautionPlace>{"counting", "decision", "killing_strip", "round"};
 

@@ -13,7 +13,7 @@
 
 namespace duskrow::domain {
 
-enum class TrapShape { Bucket, Delta, Wing, Cone };
+enum class TrapShape { Bucket, Delta, Wing, Cone, Jug };
 enum class CatchOf { Males, Females, Both };
 enum class PlacementRelation { About, AtLeast, AwayFrom };
 
