@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "domain/protocol/figure.h"
+#include "domain/protocol/heat.h"
 #include "domain/protocol/pest_rules.h"
 #include "domain/protocol/scouting.h"
 #include "domain/protocol/trapping.h"
@@ -41,6 +42,8 @@ struct Protocol {
     std::vector<PlacementAdvice> placement;
     SeasonPlan season;
     std::optional<Phenology> phenology;
+    std::optional<HeatModel> heat;
+    std::optional<FlightModel> flightModel;
     std::vector<CatchRule> catchRules;
     std::vector<ThresholdRule> thresholdRules;
     std::vector<UnknownRule> unknownRules;
