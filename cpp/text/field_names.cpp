@@ -191,6 +191,16 @@ constexpr std::array names{
     Name{"date_order", QT_TRANSLATE_NOOP("FieldName", "the order of day and month")},
     Name{"decimal", QT_TRANSLATE_NOOP("FieldName", "the decimal mark")},
     Name{"metric", QT_TRANSLATE_NOOP("FieldName", "the way of measuring")},
+    Name{"day_ends_minute", QT_TRANSLATE_NOOP("FieldName", "when its day ends")},
+    Name{"station", QT_TRANSLATE_NOOP("FieldName", "the weather station")},
+    Name{"minimum_mc", QT_TRANSLATE_NOOP("FieldName", "the lowest temperature")},
+    Name{"maximum_mc", QT_TRANSLATE_NOOP("FieldName", "the highest temperature")},
+    Name{"minimum", QT_TRANSLATE_NOOP("FieldName", "the lowest temperature")},
+    Name{"maximum", QT_TRANSLATE_NOOP("FieldName", "the highest temperature")},
+    Name{"lower_limit", QT_TRANSLATE_NOOP("FieldName", "the lower limit")},
+    Name{"upper_limit", QT_TRANSLATE_NOOP("FieldName", "the upper limit")},
+    Name{"cut_off", QT_TRANSLATE_NOOP("FieldName", "the cut-off")},
+    Name{"method", QT_TRANSLATE_NOOP("FieldName", "the method")},
     Name{"seed", QT_TRANSLATE_NOOP("FieldName", "the seed")},
 };
 
@@ -225,6 +235,8 @@ constexpr std::array kinds{
     Name{"walk", QT_TRANSLATE_NOOP("KindName", "scouting walk")},
     Name{"frame", QT_TRANSLATE_NOOP("KindName", "frame")},
     Name{"decision", QT_TRANSLATE_NOOP("KindName", "decision")},
+    Name{"station", QT_TRANSLATE_NOOP("KindName", "weather station")},
+    Name{"temperature", QT_TRANSLATE_NOOP("KindName", "temperature")},
     Name{"import", QT_TRANSLATE_NOOP("KindName", "import")},
     Name{"column", QT_TRANSLATE_NOOP("KindName", "column")},
 };

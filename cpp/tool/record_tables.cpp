@@ -8,6 +8,7 @@
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
+#include "domain/records/weather.h"
 
 namespace duskrow::tool {
 
@@ -67,7 +68,7 @@ Result<std::vector<formats::Table>> tablesOf(store::Reader& reader)
 Result<std::vector<formats::Table>> recordTables(store::Reader& reader)
 {
     return tablesOf<Programme, Season, District, ProtocolUse, Member, Site, Trap, Service, Loan, Visit,
-        Sample, Walk, Frame, Decision>(reader);
+        Sample, Walk, Frame, Decision, Station, Temperature>(reader);
 }
 
 } // namespace duskrow::tool

@@ -2,6 +2,8 @@
 #include <QDir>
 #include <QTest>
 
+#include <cmath>
+
 #include "domain/protocol/protocol_reader.h"
 #include "domain/protocol_files.h"
 #include "domain/rules/bands.h"
@@ -108,7 +110,8 @@ private Q_SLOTS:
         const Protocol protocol = protocolNamed("corn-earworm");
         const auto& rule = trapRule<RateRule>(protocol, "maryland-intervals");
         QVERIFY(rule.per.value == Nights{1});
-        const RuleStep& step = stepOf(rule.steps, golden.number("moths") / golden.number("nights"));
+        const RuleStep& step =
+            stepOf(rule.steps, std::round(golden.number("moths") * 10) / (golden.number("nights") * 10));
         QCOMPARE(step.betweenSprays.value_or(std::chrono::days{0}).count(), golden.whole("days"));
     }
 
@@ -120,8 +123,8 @@ private Q_SLOTS:
         const GoldenRow golden = readGolden("protocols/black-cutworm-captures.csv").at(row);
         const Protocol protocol = protocolNamed("black-cutworm");
         const auto& rule = trapRule<MothsInNightsRule>(protocol, "intense-capture");
-        const auto result =
-            mothsInNights(stepsOf(golden.text("story")), *rule.moths.value, *rule.nights.value);
+        const auto result = mothsInNights(
+            stepsOf(golden.text("story").replace(';', ',')), *rule.moths.value, *rule.nights.value);
         QCOMPARE(static_cast<int>(result.state), static_cast<int>(golden.whole("state")));
         QCOMPARE(dayText(result.span, false), golden.text("from"));
         QCOMPARE(dayText(result.span, true), golden.text("to"));
@@ -173,6 +176,23 @@ private Q_SLOTS:
         QTEST(QByteArray::fromStdString(reached.next ? reached.next->id : ""), "next");
         if (reached.next)
             QVERIFY(qAbs(reached.toNext.value() * 9 / 5 + fahrenheit - *reached.next->sum.value) < 1e-9);
+    }
+
+    void warmthOfWheatMidge_data() { rowsOf("protocols/wheat-midge-sums.csv"); }
+
+    void warmthOfWheatMidge()
+    {
+        QFETCH(int, row);
+        const GoldenRow golden = readGolden("protocols/wheat-midge-sums.csv").at(row);
+        const Protocol protocol = protocolNamed("wheat-midge");
+        QVERIFY(protocol.heat && protocol.heat->unit == HeatUnit::Fahrenheit);
+        QVERIFY(protocol.heat->lower.value == 40.0);
+        std::vector<HeatStep> steps;
+        for (const HeatSum& sum : protocol.heat->sums)
+            steps.push_back({sum.id, sum.name, sum.degreeDays, true});
+        const auto reached = heatReached(steps, DegreeDays{golden.number("sum") * 5 / 9});
+        QVERIFY(reached.last);
+        QCOMPARE(QByteArray::fromStdString(reached.last->id), golden.text("passed"));
     }
 
     void benefitCostSheets_data() { rowsOf("protocols/corn-borer-sheets.csv"); }

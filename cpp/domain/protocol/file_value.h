@@ -138,6 +138,15 @@ inline constexpr std::array choiceWords<HeightRule>{"fixed", "follow_canopy"};
 template <>
 inline constexpr std::array choiceWords<PlacementRelation>{"about", "at_least", "away_from"};
 template <>
+inline constexpr std::array choiceWords<HeatUnit>{"celsius", "fahrenheit"};
+template <>
+inline constexpr std::array choiceWords<HeatMethod>{
+    "average", "average_clamped", "single_triangle", "double_triangle", "single_sine", "double_sine"};
+template <>
+inline constexpr std::array choiceWords<CutOff>{"none", "horizontal", "intermediate", "vertical"};
+template <>
+inline constexpr std::array choiceWords<SumAfter>{"start", "first_catch"};
+template <>
 inline constexpr std::array choiceWords<Currency>{"CAD", "USD"};
 template <>
 inline constexpr std::array choiceWords<Milestone>{"half_of_flight", "peak"};

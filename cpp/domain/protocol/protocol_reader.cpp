@@ -16,9 +16,9 @@ using Kind = LocatedJson::Kind;
 constexpr std::string_view form = "1";
 
 // Only these are checked for sources; what a newer program adds is its own concern.
-constexpr std::array<std::string_view, 16> knownSections{"crops", "other_hosts", "trap_types",
-    "traps_per_field", "lure", "killing_strip", "height", "placement", "season", "phenology", "season_bands",
-    "rules", "scouting", "marks", "look_alikes", "cautions"};
+constexpr std::array<std::string_view, 18> knownSections{"crops", "other_hosts", "trap_types",
+    "traps_per_field", "lure", "killing_strip", "height", "placement", "season", "phenology", "heat",
+    "flight_model", "season_bands", "rules", "scouting", "marks", "look_alikes", "cautions"};
 
 bool isVersion(std::string_view text)
 {
@@ -83,6 +83,7 @@ Result<Protocol> readProtocol(std::string_view text, const std::string& fileName
     readSources(reading, *file, protocol);
     readTrapping(reading, *file, protocol);
     readFlight(reading, *file, protocol);
+    readHeat(reading, *file, protocol);
     readRules(reading, *file, protocol);
     readScouting(reading, *file, protocol);
     readCautions(reading, *file, protocol);

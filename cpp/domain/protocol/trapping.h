@@ -96,22 +96,11 @@ struct SeasonPlan {
     Range<std::chrono::month_day> usualPeak;
 };
 
-struct FlightEvent {
-    std::string id;
-    LocalText name;
-    Figure<DegreeDays> degreeDays;
-};
-
 struct Phenology {
-    Figure<DegreesCelsius> base;
-    Figure<DegreesCelsius> upper;
-    Figure<std::chrono::month_day> start;
-    Figure<std::string> method;
     Figure<Percent> setUpAtPupalDevelopment;
     Range<std::chrono::days> adultsAfter; // that development
     Range<std::chrono::days> eggsHatchAfter; // laying
     Range<std::chrono::days> damagingLarvaeAfter; // laying
-    std::vector<FlightEvent> events;
 };
 
 } // namespace duskrow::domain

@@ -9,6 +9,7 @@
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
+#include "domain/records/weather.h"
 
 namespace duskrow::domain {
 
@@ -24,8 +25,8 @@ const std::vector<const RecordKind*>& recordKinds()
     static const std::vector<const RecordKind*> kinds{&kindOf<Programme>(), &kindOf<Season>(),
         &kindOf<District>(), &kindOf<ProtocolUse>(), &kindOf<Member>(), &kindOf<Site>(), &kindOf<Trap>(),
         &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>(), &kindOf<Walk>(),
-        &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Device>(), &kindOf<Invitation>(),
-        &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>()};
+        &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Station>(), &kindOf<Temperature>(), &kindOf<Device>(),
+        &kindOf<Invitation>(), &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>()};
     return kinds;
 }
 

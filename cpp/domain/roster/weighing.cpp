@@ -11,8 +11,8 @@ namespace {
 // Kinds of the whole programme, which growers and agronomists read but do not write.
 bool isCoordinatorKind(const std::string& kind)
 {
-    static constexpr std::array<std::string_view, 9> kinds{"programme", "season", "district", "protocol_use",
-        "member", "invitation", "assignment", "ruling", "admission"};
+    static constexpr std::array<std::string_view, 11> kinds{"programme", "season", "district", "protocol_use",
+        "member", "invitation", "assignment", "ruling", "admission", "station", "temperature"};
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
