@@ -92,10 +92,12 @@ template <typename Rep, typename Period>
 struct FileValue<std::chrono::duration<Rep, Period>> {
     static std::optional<std::chrono::duration<Rep, Period>> read(const LocatedJson& node)
     {
+        constexpr int most = 10'000; // a lifetime, and small enough to be added to any day
         const auto whole = FileValue<int>::read(node);
-        return whole ? std::optional(std::chrono::duration<Rep, Period>(*whole)) : std::nullopt;
+        return whole && *whole <= most ? std::optional(std::chrono::duration<Rep, Period>(*whole))
+                                       : std::nullopt;
     }
-    static std::string form() { return FileValue<int>::form(); }
+    static std::string form() { return "a whole number from 0 to 10,000"; }
 };
 
 template <>

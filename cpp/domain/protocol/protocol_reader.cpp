@@ -76,7 +76,7 @@ Result<Protocol> readProtocol(std::string_view text, const std::string& fileName
 {
     const auto file = readLocatedJson(text, fileName);
     if (!file) return file.error();
-    Reading reading(fileName);
+    Reading reading(fileName, *file);
     if (file->kind != Kind::Object) reading.refuse(*file, "a protocol file is one group in { }");
     Protocol protocol;
     readHead(reading, *file, protocol);

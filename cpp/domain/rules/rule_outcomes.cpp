@@ -10,9 +10,9 @@ bool isAbove(const RuleStep* step, const RuleSteps& steps)
     return step && step != &steps.front();
 }
 
-class Outcome {
+class Weighing {
 public:
-    Outcome(const TrapRule& rule, const TrapSeason& season) : m_season(season) { m_outcome.rule = &rule; }
+    Weighing(const TrapRule& rule, const TrapSeason& season) : m_season(season) { m_outcome.rule = &rule; }
 
     RuleOutcome made()
     {
@@ -86,7 +86,7 @@ std::vector<RuleOutcome> ruleOutcomes(
 {
     std::vector<RuleOutcome> outcomes;
     for (const TrapRule* rule : trapRulesFor(protocol, trapType))
-        outcomes.push_back(Outcome(*rule, season).made());
+        outcomes.push_back(Weighing(*rule, season).made());
     return outcomes;
 }
 
