@@ -36,10 +36,11 @@ constexpr std::array dependents{
     Dependents{"protocol_use", "SELECT id FROM now_trap WHERE season=? AND withdrawn IS NULL"},
     Dependents{"season", "SELECT id FROM now_site WHERE season=? AND withdrawn IS NULL"},
     Dependents{"season", "SELECT id FROM now_trap WHERE season=? AND withdrawn IS NULL"},
+    Dependents{"station", "SELECT id FROM now_temperature WHERE station=? AND withdrawn IS NULL"},
     Dependents{"season", "SELECT id FROM now_walk WHERE season=? AND withdrawn IS NULL"},
 };
-constexpr std::array<std::string_view, 6> order{
-    "visit", "trap", "site", "district", "protocol_use", "season"};
+constexpr std::array<std::string_view, 8> order{
+    "temperature", "station", "visit", "trap", "site", "district", "protocol_use", "season"};
 
 class Undoing {
 public:

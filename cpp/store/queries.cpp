@@ -249,4 +249,17 @@ Result<std::vector<Sample>> samplesOfSeason(Reader& reader, const Uuid& season)
     return reader.select<Sample>({.where = ofSeason, .binds = {formatUuid(season)}, .order = "trap, id"});
 }
 
+Result<std::vector<Station>> stations(Reader& reader, bool withWithdrawn)
+{
+    return reader.select<Station>({.order = "name, id", .withWithdrawn = withWithdrawn});
+}
+
+Result<std::vector<Temperature>> temperaturesOf(Reader& reader, const Uuid& station, bool withWithdrawn)
+{
+    return reader.select<Temperature>({.where = "station=?",
+        .binds = {formatUuid(station)},
+        .order = "day, id",
+        .withWithdrawn = withWithdrawn});
+}
+
 } // namespace duskrow::store

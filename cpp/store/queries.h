@@ -6,6 +6,7 @@
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
+#include "domain/records/weather.h"
 #include "store/reader.h"
 
 namespace duskrow::store {
@@ -67,5 +68,10 @@ domain::Result<std::vector<domain::Uuid>> leftOut(Reader& reader);
 domain::Result<std::vector<domain::Service>> servicesOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Loan>> loansOfSeason(Reader& reader, const domain::Uuid& season);
 domain::Result<std::vector<domain::Sample>> samplesOfSeason(Reader& reader, const domain::Uuid& season);
+
+// Weather stations by name; the temperatures of one, oldest first.
+domain::Result<std::vector<domain::Station>> stations(Reader& reader, bool withWithdrawn = false);
+domain::Result<std::vector<domain::Temperature>> temperaturesOf(
+    Reader& reader, const domain::Uuid& station, bool withWithdrawn = false);
 
 } // namespace duskrow::store

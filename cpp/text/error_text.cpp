@@ -67,6 +67,8 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
     case ErrorCode::CurrenciesDiffer:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The cost is in %1 but the price is in %2. Give both in the same dollars.")};
+    case ErrorCode::LimitsCrossed:
+        return {QT_TRANSLATE_NOOP("ErrorText", "The upper limit must be above the lower one. Look at both.")};
     case ErrorCode::CostTwice:
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The cost is given both as one sum and in parts. Leave one of them out.")};
@@ -324,6 +326,19 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
     case ErrorCode::NothingToUndo:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "Nothing of an import called “%1” stands here. Look at the list of imports on this device.")};
+    case ErrorCode::MinimumAboveMaximum:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The minimum, %1, is above the maximum, %2. Perhaps the two columns are changed round.")};
+    case ErrorCode::TemperatureKept:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "Line %1 has other temperatures for the same day. Those were taken; take one of the lines out.")};
+    case ErrorCode::TemperatureDiffers:
+        return {QT_TRANSLATE_NOOP("ErrorText",
+            "The store holds %1 to %2 °C for this day, and that was left so. Correct it there if the file is "
+            "right.")};
+    case ErrorCode::ScaleUnsaid:
+        return {QT_TRANSLATE_NOOP(
+            "ErrorText", "It does not show whether these are degrees Celsius or Fahrenheit. Say which.")};
     case ErrorCode::PositionUnavailable:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "There is no position right now. Wait under the open sky, or type the coordinates.")};

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "text/amounts.h"
+#include "text/heat_text.h"
 #include "text/protocol_values.h"
 
 namespace duskrow::text {
@@ -111,16 +112,41 @@ void addSeason(Sheet& sheet, const SeasonPlan& season)
 
 void addPhenology(Sheet& sheet, const Phenology& phenology)
 {
-    sheet.begin(Figures::tr("Flight and warmth"));
-    sheet.add(Figures::tr("Degree-days count from"), phenology.start);
-    sheet.add(Figures::tr("Base temperature"), phenology.base);
-    sheet.add(Figures::tr("Upper limit"), phenology.upper);
-    sheet.add(Figures::tr("Method"), phenology.method);
+    sheet.begin(Figures::tr("From moth to larva"));
     sheet.add(Figures::tr("Set up when pupae have developed by"), phenology.setUpAtPupalDevelopment);
     sheet.add(Figures::tr("Moths come after that by"), phenology.adultsAfter);
-    for (const FlightEvent& event : phenology.events) sheet.add(sheet.local(event.name), event.degreeDays);
     sheet.add(Figures::tr("Eggs hatch after laying by"), phenology.eggsHatchAfter);
     sheet.add(Figures::tr("Larvae do damage after laying by"), phenology.damagingLarvaeAfter);
+}
+
+void addHeat(Sheet& sheet, const HeatModel& heat)
+{
+    const auto put = [&](const QString& name, const auto& figure, const auto& words) {
+        const QString value = figure.value ? words(*figure.value) : QString();
+        sheet.put(name, value, figure.source, figure.note);
+    };
+    const auto degrees = [&](double value) { return temperatureWords(value, heat.unit); };
+    sheet.begin(Figures::tr("Flight and warmth"));
+    sheet.add(Figures::tr("Degree-days count from"), heat.start);
+    put(Figures::tr("Base temperature"), heat.lower, degrees);
+    put(Figures::tr("Upper limit"), heat.upper, degrees);
+    put(Figures::tr("Method"), heat.method, [](HeatMethod method) { return methodWords(method); });
+    put(Figures::tr("Above the upper limit"), heat.cutOff, [](CutOff cutOff) { return cutOffWords(cutOff); });
+    for (const HeatSum& sum : heat.sums)
+        put(sheet.local(sum.name), sum.degreeDays, [&](double value) { return sumWords(value, heat.unit); });
+}
+
+void addFlightModel(Sheet& sheet, const FlightModel& flight)
+{
+    const auto days = [&](const QString& name, const Figure<double>& figure) {
+        const QString value =
+            figure.value ? Figures::tr("%1 days").arg(valueWords(*figure.value)) : QString();
+        sheet.put(name, value, figure.source, figure.note);
+    };
+    sheet.begin(Figures::tr("What is expected of a flight"));
+    sheet.add(Figures::tr("Half of it is over on"), flight.median);
+    days(Figures::tr("That day differs by about"), flight.medianSpreadDays);
+    days(Figures::tr("It is as wide as"), flight.widthDays);
 }
 
 void addBands(Sheet& sheet, const Protocol& protocol)
@@ -198,6 +224,8 @@ std::vector<FigureWords> figuresOf(const Protocol& protocol, const std::string& 
     addPlace(sheet, protocol);
     addSeason(sheet, protocol.season);
     if (protocol.phenology) addPhenology(sheet, *protocol.phenology);
+    if (protocol.heat) addHeat(sheet, *protocol.heat);
+    if (protocol.flightModel) addFlightModel(sheet, *protocol.flightModel);
     addBands(sheet, protocol);
     if (protocol.scouting) addScouting(sheet, *protocol.scouting);
     for (const ThresholdRule& rule : protocol.thresholdRules) addThreshold(sheet, rule);

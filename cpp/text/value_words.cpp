@@ -104,6 +104,9 @@ QString numberWords(const Field& field, std::int64_t value)
     if (field.unit == "cm2")
         return words(QT_TRANSLATE_NOOP("ValueWords", "%1 m²"))
             .arg(QLocale().toString(static_cast<double>(value) / 10'000, 'g', 3));
+    if (field.unit == "0.001 degree Celsius")
+        return words(QT_TRANSLATE_NOOP("ValueWords", "%1 °C"))
+            .arg(QLocale().toString(static_cast<double>(value) / 1000, 'f', 1));
     if (field.unit == "h") return words(QT_TRANSLATE_NOOP("ValueWords", "%1 hours")).arg(plainNumber);
     if (field.unit.starts_with("ms since")) return momentWords(value);
     return plainNumber;
@@ -144,8 +147,8 @@ QString valueWords(
 
 bool isWorthReading(const std::string& field)
 {
-    constexpr std::array<std::string_view, 11> silent{"at_ms", "set_at_ms", "fix_at_ms", "offset_min", "site",
-        "season", "trap", "visit", "walk", "fix_count", "protocol_version"};
+    constexpr std::array<std::string_view, 12> silent{"at_ms", "set_at_ms", "fix_at_ms", "offset_min", "site",
+        "season", "station", "trap", "visit", "walk", "fix_count", "protocol_version"};
     return std::find(silent.begin(), silent.end(), field) == silent.end();
 }
 

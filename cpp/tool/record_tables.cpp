@@ -9,6 +9,7 @@
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
+#include "domain/records/weather.h"
 
 namespace duskrow::tool {
 
@@ -68,7 +69,7 @@ Result<std::vector<formats::Table>> tablesOf(store::Reader& reader)
 Result<std::vector<formats::Table>> recordTables(store::Reader& reader)
 {
     return tablesOf<Programme, Season, District, ProtocolUse, Member, Site, Trap, Service, Loan, Visit,
-        Sample, Walk, Frame, Decision, PublishedBulletin>(reader);
+        Sample, Walk, Frame, Decision, Station, Temperature, PublishedBulletin>(reader);
 }
 
 } // namespace duskrow::tool

@@ -33,7 +33,7 @@ def holds_a_value(group):
 def mutilated(protocol):
     """Copies with one fault each, and the name of the fault."""
     indices = [i for i, group in enumerate(groups(protocol)) if holds_a_value(group)]
-    assert len(indices) > 40, "the protocol hardly holds a number"
+    assert len(indices) > 10, "the protocol hardly holds a number"
     for index in indices:
         broken = copy.deepcopy(protocol)
         group = list(groups(broken))[index]

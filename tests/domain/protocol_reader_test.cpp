@@ -49,7 +49,14 @@ private Q_SLOTS:
         QVERIFY(m_protocol.scouting->frame.value == SquareMetres{0.25});
         QVERIFY(m_protocol.scouting->framesExpected.value == Frames{10});
         QVERIFY(m_protocol.scouting->sizeClasses[1].below == Millimetres{26});
-        QVERIFY(m_protocol.phenology->base.value == DegreesCelsius{7});
+        QVERIFY(m_protocol.phenology->damagingLarvaeAfter.to == std::chrono::days{42});
+        QVERIFY(m_protocol.heat->unit == HeatUnit::Celsius && m_protocol.heat->lower.value == 7.0);
+        QVERIFY(m_protocol.heat->method.value == HeatMethod::SingleSine);
+        QVERIFY(m_protocol.heat->cutOff.value == CutOff::None && !m_protocol.heat->upper.value);
+        QVERIFY(m_protocol.heat->start.value == std::chrono::April / 1);
+        QVERIFY(m_protocol.heat->sums.at(2).after == SumAfter::Start);
+        QVERIFY(m_protocol.flightModel->median.value == std::chrono::July / 15);
+        QVERIFY(m_protocol.flightModel->widthLogSpread.value == 0.35);
         const ThresholdRule& rule = m_protocol.thresholdRules.at(0);
         QVERIFY(rule.lossPerLarva.value == BushelsPerAcrePerLarva{0.058});
         QVERIFY(rule.drySeasonDivisor.value == 1.48);
@@ -65,12 +72,11 @@ private Q_SLOTS:
 
     void whatNobodyHasPublishedSaysSo()
     {
-        for (const LocalText* note :
-            {&m_protocol.phenology->method.note, &m_protocol.phenology->events.at(0).degreeDays.note,
-                &m_protocol.thresholdRules.at(0).floor.note})
+        for (const LocalText* note : {&m_protocol.heat->method.note,
+                 &m_protocol.heat->sums.at(0).degreeDays.note, &m_protocol.thresholdRules.at(0).floor.note})
             QVERIFY(note->en.find("Nobody has published") != std::string::npos && !note->fr.empty());
-        QVERIFY(!m_protocol.phenology->method.value && !m_protocol.thresholdRules.at(0).floor.value);
-        QCOMPARE(m_protocol.phenology->method.source, std::string(notPublished));
+        QVERIFY(!m_protocol.heat->upper.value && !m_protocol.thresholdRules.at(0).floor.value);
+        QCOMPARE(m_protocol.heat->upper.source, std::string(notPublished));
     }
 
     void cautionsAreShownAtTheirPlace()
@@ -161,6 +167,13 @@ private Q_SLOTS:
             "\"value\": 80, \"source\": \"not-published\"", "not-published");
         row("not published, not said", "\"value\": 80, \"source\": \"ppmn-2017\"",
             "\"value\": null, \"source\": \"not-published\"", "note");
+        row("a way to sum nobody knows", "\"value\": \"single_sine\"", "\"value\": \"cosine\"",
+            "single_sine");
+        row("a unit nobody knows", "\"unit\": \"celsius\"", "\"unit\": \"kelvin\"", "celsius");
+        row("a cut-off at nothing", "\"cut_off\": { \"value\": \"none\"",
+            "\"cut_off\": { \"value\": \"horizontal\"", "upper limit");
+        row("a flight without width", "\"width_days\": { \"value\": 10", "\"width_days\": { \"value\": 0",
+            "above 0");
         row("a reserved source", "\"ppmn-2025\": \"Prairie", "\"common-practice\": \"Prairie", "reserved");
         row("an id with a capital", "\"id\": \"mustard\"", "\"id\": \"Mustard\"", "lower-case");
         row("an id twice", "\"id\": \"mustard\"", "\"id\": \"canola\"", "used twice");
@@ -204,8 +217,9 @@ private Q_SLOTS:
         for (const char* name :
             {"form", "id", "version", "name", "crops", "trap_types", "season", "rules", "sources"})
             QTest::newRow(name) << QByteArray(name) << true;
-        for (const char* name : {"other_hosts", "traps_per_field", "lure", "killing_strip", "height",
-                 "placement", "phenology", "scouting", "marks", "look_alikes", "cautions"})
+        for (const char* name :
+            {"other_hosts", "traps_per_field", "lure", "killing_strip", "height", "placement", "phenology",
+                "heat", "flight_model", "scouting", "marks", "look_alikes", "cautions"})
             QTest::newRow(name) << QByteArray(name) << false;
     }
 

@@ -11,6 +11,7 @@
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
+#include "domain/records/weather.h"
 
 using namespace duskrow::domain;
 using namespace std::string_literals;
@@ -36,8 +37,8 @@ std::shared_ptr<Record> emptyRecord(const RecordKind& kind)
         std::type_identity<Loan>{}, std::type_identity<Visit>{}, std::type_identity<Sample>{},
         std::type_identity<Walk>{}, std::type_identity<Frame>{}, std::type_identity<Decision>{},
         std::type_identity<Device>{}, std::type_identity<Invitation>{}, std::type_identity<Assignment>{},
-        std::type_identity<Ruling>{}, std::type_identity<Admission>{},
-        std::type_identity<PublishedBulletin>{});
+        std::type_identity<Ruling>{}, std::type_identity<Admission>{}, std::type_identity<Station>{},
+        std::type_identity<Temperature>{}, std::type_identity<PublishedBulletin>{});
 }
 
 // Values that a field must take and give back unchanged.

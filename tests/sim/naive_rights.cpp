@@ -123,7 +123,7 @@ bool NaiveRoster::counts(const Change& change, const Change* maker) const
     if (hasMemberEnded(device->second.member, change)) return false;
     if (isCoordinator(change.ref.stream)) return !m_forRoots.contains(change.ref);
     static const std::set<std::string> coordinators{"programme", "season", "district", "protocol_use",
-        "member", "invitation", "assignment", "ruling", "admission", "bulletin"};
+        "member", "invitation", "assignment", "ruling", "admission", "station", "temperature", "bulletin"};
     if (coordinators.contains(change.kind)) return false;
     if (change.kind == "device") return isOwnClaim(change);
     const Uuid member = device->second.member;

@@ -18,6 +18,7 @@ enum class ErrorCode {
     PartTooLarge, // {} the counted part is larger than the whole
     TooFewParts, // {} a spread needs two counted parts or more
     CurrenciesDiffer, // {unit of the cost, unit of the price}
+    LimitsCrossed, // {} the upper limit of warmth is not above the lower one
     CostTwice, // {} both as one sum and in parts
     // Protocol files
     ProtocolSyntax, // {file, line, what}
@@ -95,6 +96,11 @@ enum class ErrorCode {
     NightsDiffer, // {nights in the file, nights by the days}
     PlaceDiffers, // {line} an earlier line puts the trap elsewhere
     NothingToUndo, // {name of the file}
+    // Temperatures that are imported
+    MinimumAboveMaximum, // {minimum, maximum}
+    TemperatureKept, // {line} an earlier line has other temperatures for the same day
+    TemperatureDiffers, // {minimum, maximum} the store holds others of the same station and day
+    ScaleUnsaid, // {} Celsius or Fahrenheit
     // Positions
     PositionUnavailable, // {}
     PositionLogUnreadable, // {path}

@@ -45,6 +45,15 @@ struct FileValue<int> {
 };
 
 template <>
+struct FileValue<bool> {
+    static std::optional<bool> read(const LocatedJson& node)
+    {
+        return node.kind == LocatedJson::Kind::Boolean ? std::optional(node.boolean) : std::nullopt;
+    }
+    static std::string form() { return "true or false"; }
+};
+
+template <>
 struct FileValue<double> {
     static std::optional<double> read(const LocatedJson& node) { return readReal(node); }
     static std::string form() { return "a number, 0 or more"; }
@@ -83,10 +92,12 @@ template <typename Rep, typename Period>
 struct FileValue<std::chrono::duration<Rep, Period>> {
     static std::optional<std::chrono::duration<Rep, Period>> read(const LocatedJson& node)
     {
+        constexpr int most = 10'000; // a lifetime, and small enough to be added to any day
         const auto whole = FileValue<int>::read(node);
-        return whole ? std::optional(std::chrono::duration<Rep, Period>(*whole)) : std::nullopt;
+        return whole && *whole <= most ? std::optional(std::chrono::duration<Rep, Period>(*whole))
+                                       : std::nullopt;
     }
-    static std::string form() { return FileValue<int>::form(); }
+    static std::string form() { return "a whole number from 0 to 10,000"; }
 };
 
 template <>
@@ -121,7 +132,7 @@ struct FileValue<std::chrono::weekday> {
 template <typename Choice>
 inline constexpr std::array<const char*, 0> choiceWords{};
 template <>
-inline constexpr std::array choiceWords<TrapShape>{"bucket", "delta", "wing", "cone"};
+inline constexpr std::array choiceWords<TrapShape>{"bucket", "delta", "wing", "cone", "jug"};
 template <>
 inline constexpr std::array choiceWords<CatchOf>{"males", "females", "both"};
 template <>
@@ -129,7 +140,20 @@ inline constexpr std::array choiceWords<HeightRule>{"fixed", "follow_canopy"};
 template <>
 inline constexpr std::array choiceWords<PlacementRelation>{"about", "at_least", "away_from"};
 template <>
+inline constexpr std::array choiceWords<HeatUnit>{"celsius", "fahrenheit"};
+template <>
+inline constexpr std::array choiceWords<HeatMethod>{
+    "average", "average_clamped", "single_triangle", "double_triangle", "single_sine", "double_sine"};
+template <>
+inline constexpr std::array choiceWords<CutOff>{"none", "horizontal", "intermediate", "vertical"};
+template <>
+inline constexpr std::array choiceWords<SumAfter>{"start", "first_catch"};
+template <>
 inline constexpr std::array choiceWords<Currency>{"CAD", "USD"};
+template <>
+inline constexpr std::array choiceWords<Milestone>{"half_of_flight", "peak"};
+template <>
+inline constexpr std::array choiceWords<AreaUnit>{"m2", "ft2"};
 template <>
 inline constexpr std::array choiceWords<CautionPlace>{"counting", "decision", "killing_strip", "round"};
 

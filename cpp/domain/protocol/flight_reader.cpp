@@ -9,18 +9,11 @@ void readFlight(Reading& reading, const LocatedJson& file, Protocol& protocol)
     if (!file.find("phenology")) return;
     const LocatedJson& node = reading.object(file, "phenology");
     Phenology phenology;
-    phenology.base = reading.figure<DegreesCelsius>(node, "base_c");
-    phenology.upper = reading.figureIfAny<DegreesCelsius>(node, "upper_c");
-    phenology.start = reading.figure<std::chrono::month_day>(node, "start");
-    phenology.method = reading.figure<std::string>(node, "method");
     phenology.setUpAtPupalDevelopment =
         reading.figureIfAny<Percent>(node, "set_up_at_pupal_development_percent");
     phenology.adultsAfter = reading.rangeIfAny<days>(node, "adults_after_days");
     phenology.eggsHatchAfter = reading.rangeIfAny<days>(node, "eggs_hatch_after_days");
     phenology.damagingLarvaeAfter = reading.rangeIfAny<days>(node, "damaging_larvae_after_days");
-    for (const LocatedJson& event : reading.identifiedIfAny(node, "events"))
-        phenology.events.push_back({reading.id(event), reading.localText(event, "name"),
-            reading.figure<DegreeDays>(event, "degree_days")});
     protocol.phenology = std::move(phenology);
 }
 

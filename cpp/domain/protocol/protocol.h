@@ -5,9 +5,12 @@
 #include <string>
 #include <vector>
 
+#include "domain/protocol/field_rules.h"
 #include "domain/protocol/figure.h"
+#include "domain/protocol/heat.h"
 #include "domain/protocol/pest_rules.h"
 #include "domain/protocol/scouting.h"
+#include "domain/protocol/trap_rules.h"
 #include "domain/protocol/trapping.h"
 
 namespace duskrow::domain {
@@ -41,8 +44,13 @@ struct Protocol {
     std::vector<PlacementAdvice> placement;
     SeasonPlan season;
     std::optional<Phenology> phenology;
+    std::optional<HeatModel> heat;
+    std::optional<FlightModel> flightModel;
     std::vector<CatchRule> catchRules;
+    std::optional<LocalText> noBands; // why there are no bands of a whole season, where the file says it
     std::vector<ThresholdRule> thresholdRules;
+    std::vector<TrapRule> trapRules;
+    std::vector<FieldRule> fieldRules;
     std::vector<UnknownRule> unknownRules;
     std::optional<ScoutingAdvice> scouting;
     Marks marks;

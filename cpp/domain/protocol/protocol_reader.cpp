@@ -16,9 +16,9 @@ using Kind = LocatedJson::Kind;
 constexpr std::string_view form = "1";
 
 // Only these are checked for sources; what a newer program adds is its own concern.
-constexpr std::array<std::string_view, 15> knownSections{"crops", "other_hosts", "trap_types",
-    "traps_per_field", "lure", "killing_strip", "height", "placement", "season", "phenology", "rules",
-    "scouting", "marks", "look_alikes", "cautions"};
+constexpr std::array<std::string_view, 18> knownSections{"crops", "other_hosts", "trap_types",
+    "traps_per_field", "lure", "killing_strip", "height", "placement", "season", "phenology", "heat",
+    "flight_model", "season_bands", "rules", "scouting", "marks", "look_alikes", "cautions"};
 
 bool isVersion(std::string_view text)
 {
@@ -76,13 +76,14 @@ Result<Protocol> readProtocol(std::string_view text, const std::string& fileName
 {
     const auto file = readLocatedJson(text, fileName);
     if (!file) return file.error();
-    Reading reading(fileName);
+    Reading reading(fileName, *file);
     if (file->kind != Kind::Object) reading.refuse(*file, "a protocol file is one group in { }");
     Protocol protocol;
     readHead(reading, *file, protocol);
     readSources(reading, *file, protocol);
     readTrapping(reading, *file, protocol);
     readFlight(reading, *file, protocol);
+    readHeat(reading, *file, protocol);
     readRules(reading, *file, protocol);
     readScouting(reading, *file, protocol);
     readCautions(reading, *file, protocol);

@@ -15,7 +15,8 @@ namespace duskrow::domain {
 // text      UTF-8 JSON as described by assets/protocols/protocol.schema.json, at most 1 MiB
 // fileName  for the errors only
 // Errors    ProtocolSyntax {file, line, what} when it is not JSON or ends early;
-//           ProtocolRule {file, line, what} when it is JSON but not a sound protocol
+//           ProtocolRule {file, line, what} when it is JSON but not a sound protocol; `detail` names the
+//           field
 Result<Protocol> readProtocol(std::string_view text, const std::string& fileName);
 
 } // namespace duskrow::domain

@@ -62,11 +62,27 @@ bool isId(std::string_view text)
     return true;
 }
 
+// The way from `from` down to `wanted`: "rules[0].moths"; nothing when it is not below.
+std::optional<std::string> pathTo(const LocatedJson& from, const LocatedJson& wanted)
+{
+    if (&from == &wanted) return std::string();
+    for (std::size_t i = 0; i < from.items.size(); ++i) {
+        const auto rest = pathTo(from.items[i], wanted);
+        if (!rest) continue;
+        const bool isObject = from.kind == Kind::Object;
+        const std::string step = isObject ? from.keys[i] : '[' + std::to_string(i) + ']';
+        return step + (rest->empty() || rest->front() == '[' ? "" : ".") + *rest;
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 void Reading::refuse(const LocatedJson& at, const std::string& what)
 {
-    if (!m_mistake) m_mistake = Error{ErrorCode::ProtocolRule, {m_fileName, std::to_string(at.line), what}};
+    if (m_mistake) return;
+    m_mistake = Error{ErrorCode::ProtocolRule, {m_fileName, std::to_string(at.line), what},
+        pathTo(m_file, at).value_or(std::string())};
 }
 
 void Reading::refuse(const LocatedJson& parent, std::string_view key, const std::string& what)

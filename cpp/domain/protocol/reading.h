@@ -13,9 +13,11 @@
 namespace duskrow::domain {
 
 // A protocol file being read. The first mistake found is the one told; what is read after it does not count.
+// Its `detail` names the field: "rules[0].steps[1].over_moths".
 class Reading {
 public:
-    explicit Reading(std::string fileName) : m_fileName(std::move(fileName)) { }
+    // file  outlives the reading
+    Reading(std::string fileName, const LocatedJson& file) : m_fileName(std::move(fileName)), m_file(file) { }
 
     void refuse(const LocatedJson& at, const std::string& what);
 
@@ -119,6 +121,7 @@ private:
     void refuseMissing(const LocatedJson& parent, std::string_view key);
 
     std::string m_fileName;
+    const LocatedJson& m_file;
     std::optional<Error> m_mistake;
 };
 

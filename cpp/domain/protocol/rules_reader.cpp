@@ -1,42 +1,17 @@
 // SPDX-License-Identifier: MIT
-#include <algorithm>
-
+#include "domain/protocol/rule_parts.h"
 #include "domain/protocol/section_readers.h"
 
 namespace duskrow::domain {
 
 namespace {
 
-std::string quoted(std::string_view text)
-{
-    return '"' + std::string(text) + '"';
-}
-
-// The ids of a list that must all be known and stand once.
-template <typename Known>
-std::vector<std::string> readReferences(
-    Reading& reading, const LocatedJson& rule, std::string_view key, const Known& known)
-{
-    std::vector<std::string> ids;
-    for (const LocatedJson& node : reading.list(rule, key).items) {
-        const bool found =
-            std::any_of(known.begin(), known.end(), [&](const auto& one) { return one.id == node.text; });
-        if (!found)
-            reading.refuse(node, quoted(node.text) + " is not among the ids of this file");
-        else if (std::find(ids.begin(), ids.end(), node.text) != ids.end())
-            reading.refuse(node, quoted(node.text) + " stands here twice");
-        ids.push_back(node.text);
-    }
-    if (ids.empty()) reading.refuse(rule, quoted(key) + " names none");
-    return ids;
-}
-
 // A choice that has but one answer so far: the file must say it, so that no reader has to guess.
 Figure<std::string> readOnly(
     Reading& reading, const LocatedJson& rule, std::string_view key, std::string_view only)
 {
     Figure<std::string> figure = reading.figure<std::string>(rule, key);
-    if (figure.value != only) reading.refuse(rule, key, quoted(key) + " must be " + quoted(only));
+    if (figure.value != only) reading.refuse(rule, key, inQuotes(key) + " must be " + inQuotes(only));
     return figure;
 }
 
@@ -48,7 +23,7 @@ CatchRule readCatchRule(Reading& reading, const LocatedJson& node, const Protoco
     for (const CatchRule& other : protocol.catchRules)
         for (const std::string& type : other.trapTypes)
             if (std::find(rule.trapTypes.begin(), rule.trapTypes.end(), type) != rule.trapTypes.end())
-                reading.refuse(node, "the trap type " + quoted(type) + " has bands already");
+                reading.refuse(node, "the trap type " + inQuotes(type) + " has bands already");
     readOnly(reading, node, "per", "trap");
     const Figure<std::string> edge = readOnly(reading, node, "on_an_edge", "higher_band");
     rule.edgeSource = edge.source;
@@ -117,13 +92,20 @@ ThresholdRule readThresholdRule(Reading& reading, const LocatedJson& node, const
 
 void readRules(Reading& reading, const LocatedJson& file, Protocol& protocol)
 {
+    if (file.find("season_bands")) {
+        const Figure<std::string> bands = reading.figure<std::string>(file, "season_bands");
+        if (bands.value)
+            reading.refuse(file, "season_bands", "bands stand under \"rules\"; this says why not");
+        protocol.noBands = bands.note;
+    }
     for (const LocatedJson& node : reading.identified(file, "rules")) {
         const std::string shape = reading.text(node, "shape");
         if (shape == "cumulative_catch")
             protocol.catchRules.push_back(readCatchRule(reading, node, protocol));
         else if (shape == "linear_cost_over_price")
             protocol.thresholdRules.push_back(readThresholdRule(reading, node, protocol));
-        else
+        else if (!readTrapRule(reading, node, shape, protocol)
+            && !readFieldRule(reading, node, shape, protocol))
             protocol.unknownRules.push_back({reading.id(node), shape});
     }
 }
@@ -140,19 +122,19 @@ void checkSteps(Reading& reading, const std::vector<LocatedJson>& steps, std::st
         if (open) return reading.refuse(*open, "nothing can follow a step that is open at the top");
         if (from->whole != expected)
             return reading.refuse(*from,
-                quoted(fromKey) + " must be " + std::to_string(expected)
+                inQuotes(fromKey) + " must be " + std::to_string(expected)
                     + ": steps rise from 0 and each begins where the last one ends");
         if (below->kind == LocatedJson::Kind::Null) {
             open = below;
             continue;
         }
         if (below->whole <= from->whole)
-            return reading.refuse(*below, quoted(belowKey) + " must be more than " + quoted(fromKey));
+            return reading.refuse(*below, inQuotes(belowKey) + " must be more than " + inQuotes(fromKey));
         expected = below->whole;
     }
     if (!open && !steps.empty())
         reading.refuse(
-            steps.back(), belowKey, "the last step is open at the top: " + quoted(belowKey) + " is null");
+            steps.back(), belowKey, "the last step is open at the top: " + inQuotes(belowKey) + " is null");
 }
 
 } // namespace duskrow::domain

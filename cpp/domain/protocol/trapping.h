@@ -13,7 +13,7 @@
 
 namespace duskrow::domain {
 
-enum class TrapShape { Bucket, Delta, Wing, Cone };
+enum class TrapShape { Bucket, Delta, Wing, Cone, Jug };
 enum class CatchOf { Males, Females, Both };
 enum class PlacementRelation { About, AtLeast, AwayFrom };
 
@@ -96,22 +96,11 @@ struct SeasonPlan {
     Range<std::chrono::month_day> usualPeak;
 };
 
-struct FlightEvent {
-    std::string id;
-    LocalText name;
-    Figure<DegreeDays> degreeDays;
-};
-
 struct Phenology {
-    Figure<DegreesCelsius> base;
-    Figure<DegreesCelsius> upper;
-    Figure<std::chrono::month_day> start;
-    Figure<std::string> method;
     Figure<Percent> setUpAtPupalDevelopment;
     Range<std::chrono::days> adultsAfter; // that development
     Range<std::chrono::days> eggsHatchAfter; // laying
     Range<std::chrono::days> damagingLarvaeAfter; // laying
-    std::vector<FlightEvent> events;
 };
 
 } // namespace duskrow::domain

@@ -10,6 +10,7 @@
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
 #include "domain/records/walk.h"
+#include "domain/records/weather.h"
 
 namespace duskrow::domain {
 
@@ -25,8 +26,9 @@ const std::vector<const RecordKind*>& recordKinds()
     static const std::vector<const RecordKind*> kinds{&kindOf<Programme>(), &kindOf<Season>(),
         &kindOf<District>(), &kindOf<ProtocolUse>(), &kindOf<Member>(), &kindOf<Site>(), &kindOf<Trap>(),
         &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>(), &kindOf<Walk>(),
-        &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Device>(), &kindOf<Invitation>(),
-        &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>(), &kindOf<PublishedBulletin>()};
+        &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Station>(), &kindOf<Temperature>(), &kindOf<Device>(),
+        &kindOf<Invitation>(), &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>(),
+        &kindOf<PublishedBulletin>()};
     return kinds;
 }
 

@@ -11,8 +11,8 @@ namespace {
 // Kinds of the whole programme, which growers and agronomists read but do not write.
 bool isCoordinatorKind(const std::string& kind)
 {
-    static constexpr std::array<std::string_view, 10> kinds{"programme", "season", "district", "protocol_use",
-        "member", "invitation", "assignment", "ruling", "admission", "bulletin"};
+    static constexpr std::array<std::string_view, 12> kinds{"programme", "season", "district", "protocol_use",
+        "member", "invitation", "assignment", "ruling", "admission", "station", "temperature", "bulletin"};
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
