@@ -3,7 +3,7 @@
 
 namespace duskrow::domain {
 
-// One code per sentence a person can get. text/error_text.cpp holds the sentence and the way out.
+// One code per sentence a person can get. text/error_sentences.cpp holds the sentence and the way out.
 enum class ErrorCode {
     // What was typed
     NotANumber, // {what was typed}
