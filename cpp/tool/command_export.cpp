@@ -59,7 +59,7 @@ Result<formats::Table> totalsTable(store::Reader& reader, LocalDay today, Protoc
     const auto known = store::seasons(reader);
     if (!known) return known.error();
     for (const Season& season : *known) {
-        const auto records = seasonRecords(reader, season, Visits::ForCatch);
+        const auto records = namedRecords(reader, season, store::VisitsFor::Catch);
         if (!records) return records.error();
         const auto results = trapResults(*records, today, shelf);
         if (!results) return results.error();
