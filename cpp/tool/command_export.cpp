@@ -82,7 +82,7 @@ Result<Done> addSeasons(
     const auto known = store::seasons(reader);
     if (!known) return known.error();
     for (const Season& season : *known) {
-        const auto records = seasonRecords(reader, season, Visits::ForCatch);
+        const auto records = namedRecords(reader, season, store::VisitsFor::Catch);
         if (!records) return records.error();
         const auto results = trapResults(*records, today, shelf);
         if (!results) return results.error();

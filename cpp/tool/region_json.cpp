@@ -50,7 +50,8 @@ Json spreadJson(const CatchSpread& spread)
 
 Json districtJson(const SeasonRecords& records, const DistrictSeason& district, std::span<const Band> bands)
 {
-    Json json{{"district", district.name.isEmpty() ? Json() : Json(district.name.toStdString())},
+    const auto name = records.names.find(district.district);
+    Json json{{"district", name == records.names.end() ? Json() : Json(name->second.toStdString())},
         {"moths", spreadJson(district.season.catches)}, {"minimum", district.season.minimum},
         {"uncounted", district.season.uncounted},
         {"highest_trap", district.highest ? Json(records.title(*district.highest).toStdString()) : Json()}};
@@ -112,16 +113,16 @@ Json surfaceJson(const SurfaceOfRegion& of)
 
 } // namespace
 
-std::string regionJson(const SeasonRecords& records, const std::vector<RegionResult>& regions, LocalDay today)
+std::string regionJson(const SeasonRecords& records, const std::vector<RegionOfKind>& regions, LocalDay today)
 {
     Json json{{"year", records.season.year.value_or(yearOf(today))}, {"on", formatDay(today)}};
     json["regions"] = Json::array();
-    for (const RegionResult& region : regions) {
+    for (const RegionOfKind& region : regions) {
         Json one{{"pest", region.pest}, {"trap_type", region.trapType},
             {"protocol_version", region.protocol->version},
-            {"whole", districtJson(records, region.whole, region.bands)}};
+            {"whole", districtJson(records, region.result.whole, region.bands)}};
         one["districts"] = Json::array();
-        for (const DistrictSeason& district : region.districts)
+        for (const DistrictSeason& district : region.result.districts)
             one["districts"].push_back(districtJson(records, district, region.bands));
         one["surface"] = surfaceJson(region.surface);
         json["regions"].push_back(std::move(one));

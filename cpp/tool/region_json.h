@@ -9,6 +9,6 @@ namespace duskrow::tool {
 
 // One line of JSON. The cells of a surface stand row by row from the south-west corner.
 std::string regionJson(
-    const SeasonRecords& records, const std::vector<RegionResult>& regions, domain::LocalDay today);
+    const SeasonRecords& records, const std::vector<RegionOfKind>& regions, domain::LocalDay today);
 
 } // namespace duskrow::tool
