@@ -44,6 +44,7 @@ struct Protocol {
     std::optional<Phenology> phenology;
     std::optional<HeatModel> heat;
     std::optional<FlightModel> flightModel;
+    std::vector<CropDays> cropCalendar; // in the order of growth
     std::vector<CatchRule> catchRules;
     std::vector<ThresholdRule> thresholdRules;
     std::vector<UnknownRule> unknownRules;
