@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "text/protocol_figures.h"
 
-#include <QCoreApplication>
-
 #include "text/amounts.h"
+#include "text/figure_sheet.h"
 #include "text/heat_text.h"
 #include "text/protocol_values.h"
 
@@ -12,56 +11,6 @@ namespace duskrow::text {
 using namespace duskrow::domain;
 
 namespace {
-
-struct Figures {
-    Q_DECLARE_TR_FUNCTIONS(Figure)
-};
-
-class Sheet {
-public:
-    Sheet(const Protocol& protocol, const std::string& language) : m_protocol(protocol), m_language(language)
-    {
-    }
-
-    void begin(const QString& section) { m_section = section; }
-
-    template <typename T>
-    void add(const QString& name, const Figure<T>& figure)
-    {
-        put(name, figure.value ? valueWords(*figure.value) : QString(), figure.source, figure.note);
-    }
-
-    template <typename T>
-    void add(const QString& name, const Range<T>& range)
-    {
-        QString value;
-        if (range.from && range.to && *range.from == *range.to)
-            value = valueWords(*range.from);
-        else if (range.from && range.to)
-            value = Figures::tr("%1 to %2").arg(valueWords(*range.from), valueWords(*range.to));
-        put(name, value, range.source, range.note);
-    }
-
-    // A protocol that is silent has no source either.
-    void put(const QString& name, const QString& value, const std::string& source, const LocalText& note)
-    {
-        if (source.empty()) return;
-        m_figures.push_back({m_section, name, value, sourceWords(m_protocol, source), local(note)});
-    }
-
-    [[nodiscard]] QString local(const LocalText& text) const
-    {
-        return QString::fromStdString(text.in(m_language));
-    }
-
-    std::vector<FigureWords> finish() { return std::move(m_figures); }
-
-private:
-    const Protocol& m_protocol;
-    const std::string& m_language;
-    QString m_section;
-    std::vector<FigureWords> m_figures;
-};
 
 void addTrap(Sheet& sheet, const Protocol& protocol)
 {
@@ -152,6 +101,7 @@ void addFlightModel(Sheet& sheet, const FlightModel& flight)
 void addBands(Sheet& sheet, const Protocol& protocol)
 {
     sheet.begin(Figures::tr("Bands of a whole season's catch"));
+    if (protocol.noBands) sheet.put(Figures::tr("Bands"), QString(), notPublished, *protocol.noBands);
     for (const CatchRule& rule : protocol.catchRules) {
         for (const Band& band : rule.bands)
             sheet.put(sheet.local(band.name),
@@ -227,6 +177,7 @@ std::vector<FigureWords> figuresOf(const Protocol& protocol, const std::string& 
     if (protocol.heat) addHeat(sheet, *protocol.heat);
     if (protocol.flightModel) addFlightModel(sheet, *protocol.flightModel);
     addBands(sheet, protocol);
+    addRules(sheet, protocol);
     if (protocol.scouting) addScouting(sheet, *protocol.scouting);
     for (const ThresholdRule& rule : protocol.thresholdRules) addThreshold(sheet, rule);
     return sheet.finish();

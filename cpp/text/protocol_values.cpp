@@ -115,6 +115,11 @@ QString valueWords(BbchStage stage)
     return Figures::tr("BBCH %1").arg(number(stage.value()));
 }
 
+QString valueWords(Nights count)
+{
+    return nights(count);
+}
+
 QString valueWords(Moths count)
 {
     return moths(count);

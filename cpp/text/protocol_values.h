@@ -30,6 +30,7 @@ QString valueWords(domain::Percent share);
 QString valueWords(domain::Kilograms mass);
 QString valueWords(domain::BbchStage stage);
 QString valueWords(domain::Moths moths);
+QString valueWords(domain::Nights nights);
 QString valueWords(domain::LarvaePerSquareMetre density);
 QString valueWords(domain::DollarsPerBushel price);
 QString valueWords(domain::DollarsPerAcre cost);

@@ -69,9 +69,11 @@ private:
     {
         if (!m_outcome.step) return sayNothing();
         const QString per = nights(*rule.per.value, m_locale);
-        m_words.said = Words::tr("%1 in %2, as a mean of %3. %4.")
-                           .arg(meanCatch(*m_outcome.value, m_locale), per, inNights(*m_outcome.span),
-                               local(m_outcome.step->name));
+        const QString counted = inNights(*m_outcome.span);
+        const QString found = m_outcome.span->nights() == *rule.per.value
+            ? counted
+            : Words::tr("%1 in %2, as a mean of %3").arg(meanCatch(*m_outcome.value, m_locale), per, counted);
+        m_words.said = QStringLiteral("%1. %2.").arg(found, local(m_outcome.step->name));
         takeStep(*m_outcome.step);
         if (m_outcome.highestStep != m_outcome.step)
             m_words.remarks << Words::tr("Highest: %1 in %2, %3. %4.")
@@ -177,9 +179,11 @@ RuleWords ruleWords(const RuleOutcome& outcome, const std::string& language, con
 
 QString meanCatch(double moths, const QLocale& locale)
 {
-    const double rounded = std::round(moths * 10) / 10;
-    const bool isWhole = rounded == std::floor(rounded);
-    return locale.toString(rounded, 'f', isWhole ? 0 : 1);
+    const double rounded = std::round(moths * 100) / 100;
+    int decimals = 0;
+    for (double scaled = rounded; decimals < 2 && std::abs(scaled - std::round(scaled)) > 1e-6; scaled *= 10)
+        ++decimals;
+    return locale.toString(rounded, 'f', decimals);
 }
 
 QString warmthWords(const HeatStep& step, const QLocale& locale)

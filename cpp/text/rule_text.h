@@ -25,7 +25,7 @@ struct RuleWords {
 RuleWords ruleWords(
     const domain::RuleOutcome& outcome, const std::string& language, const QLocale& locale = {});
 
-// A catch that may be a mean: "31.5", "28".
+// A catch that may be a mean, to a hundredth: "31.5", "28", "0.19".
 QString meanCatch(double moths, const QLocale& locale = {});
 
 // "90 degree-days F"

@@ -2,9 +2,11 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "domain/rules/rule_outcomes.h"
 #include "domain/rules/season_outlook.h"
 #include "store/trap_records.h"
 #include "text/amounts.h"
+#include "text/rule_text.h"
 #include "text/season_text.h"
 #include "tool/commands.h"
 #include "tool/output.h"
@@ -55,6 +57,15 @@ void printProtocols(const std::vector<TrapResult>& results)
                       QString::fromStdString(result.protocol->version)));
         printCautions(*result.protocol);
     }
+}
+
+// What the other rules of the protocol say of a trap so far.
+void printRules(const TrapResult& result)
+{
+    const std::string language = QLocale().name().toStdString();
+    if (!result.band && result.protocol->noBands) print(inLanguage(*result.protocol->noBands));
+    for (const RuleOutcome& outcome : ruleOutcomes(*result.protocol, result.trap->trapType, result.season))
+        print(text::ruleWords(outcome, language).line());
 }
 
 void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& results, LocalDay today)
@@ -132,6 +143,7 @@ Result<int> sayTrap(store::Reader& reader, const SeasonRecords& records, const T
         print(QStringLiteral("%1 (%2). %3")
                   .arg(bandCell(*result), text::bandSpan(*result->band),
                       inLanguage(result->band->meaning.text)));
+    printRules(*result);
     printProtocols({*result});
     return 0;
 }

@@ -23,6 +23,7 @@ constexpr std::array commandTable{
         "calendar", "What happens when at a site: flight, eggs, scouting, larvae and crop", declareCalendar},
     Command{"threshold", "The larvae per square metre at which control pays, worked out", declareThreshold},
     Command{"band", "The band of a whole season's catch, and what it means", declareBand},
+    Command{"protocol", "Check a protocol file: what it says, or what is wrong with it", declareProtocol},
     Command{"frames", "How dense the larvae of a field are, from counted frames", declareFrames},
     Command{"plan-frames", "When a scouting walk may stop, and how often it errs", declarePlanFrames},
     Command{"export", "Write what a store holds as files for other programs", declareExport},

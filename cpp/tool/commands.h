@@ -29,6 +29,7 @@ Work declareSeason(CLI::App& line);
 Work declareDue(CLI::App& line);
 Work declareRegion(CLI::App& line);
 Work declareFlags(CLI::App& line);
+Work declareProtocol(CLI::App& line);
 Work declareRound(CLI::App& line);
 Work declareDegreeDays(CLI::App& line);
 Work declareTemperatures(CLI::App& line);

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "tool/json_values.h"
+#include "tool/rules_json.h"
 
 namespace duskrow::tool {
 
@@ -54,6 +55,7 @@ Json trapJson(const SeasonRecords& records, const TrapResult& result)
         {"is_minimum", result.season.isMinimum()}, {"is_provisional", result.season.isProvisional},
         {"moths_waiting_for_a_name", result.season.waiting.value()},
         {"standing", standingCode(result.season.standing)}, {"band", bandJson(result)}};
+    json["rules"] = rulesJson(result);
     Json visits = Json::array();
     for (const VisitCatch& visit : result.season.visits) visits.push_back(visitJson(visit));
     json["visits"] = std::move(visits);
