@@ -7,7 +7,9 @@
 #include "app/calendar_view_model.h"
 #include "app/correction_view_model.h"
 #include "app/desk/desk_view_model.h"
+#include "app/desk/region_map_item.h"
 #include "app/desk/typing_view_model.h"
+#include "app/desk/years_view_model.h"
 #include "app/device_settings.h"
 #include "app/exchange/carried_view_model.h"
 #include "app/exchange/differences_view_model.h"
@@ -128,6 +130,8 @@ public:
     Q_INVOKABLE duskrow::app::DifferencesViewModel* differences();
     Q_INVOKABLE duskrow::app::DeskViewModel* desk();
     Q_INVOKABLE duskrow::app::TypingViewModel* typing(const QString& week);
+    Q_INVOKABLE duskrow::app::MapViewModel* map();
+    Q_INVOKABLE duskrow::app::YearsViewModel* years();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:
