@@ -258,6 +258,16 @@ TypingViewModel* App::typing(const QString& week)
     return make<TypingViewModel>(week);
 }
 
+MapViewModel* App::map()
+{
+    return make<MapViewModel>();
+}
+
+YearsViewModel* App::years()
+{
+    return make<YearsViewModel>();
+}
+
 YearViewModel* App::year()
 {
     return make<YearViewModel>();

@@ -9,7 +9,9 @@
 #include "app/desk/desk_view_model.h"
 #include "app/desk/news_view_model.h"
 #include "app/desk/publish_view_model.h"
+#include "app/desk/region_map_item.h"
 #include "app/desk/typing_view_model.h"
+#include "app/desk/years_view_model.h"
 #include "app/device_settings.h"
 #include "app/exchange/carried_view_model.h"
 #include "app/exchange/differences_view_model.h"
@@ -132,6 +134,8 @@ public:
     Q_INVOKABLE duskrow::app::TypingViewModel* typing(const QString& week);
     Q_INVOKABLE duskrow::app::PublishViewModel* publish();
     Q_INVOKABLE duskrow::app::NewsViewModel* news(const QString& bulletin);
+    Q_INVOKABLE duskrow::app::MapViewModel* map();
+    Q_INVOKABLE duskrow::app::YearsViewModel* years();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "store/season_years.h"
 #include "text/amounts.h"
 #include "tool/commands.h"
 #include "tool/output.h"
@@ -169,7 +170,14 @@ Result<int> sayRegion(const RegionLine& line)
     if (!results) return results.error();
     const auto regions = regionResults(*records, *results, today);
     if (line.asJson) {
-        print(QString::fromStdString(regionJson(*records, regions, today)));
+        std::vector<std::vector<RegionYear>> years;
+        for (const RegionOfKind& region : regions) {
+            auto of = store::regionYears(*seen->reader, *region.protocol, {region.pest, region.trapType},
+                today, [](int) { return true; });
+            if (!of) return of.error();
+            years.push_back(std::move(*of));
+        }
+        print(QString::fromStdString(regionJson(*records, regions, years, today)));
         return 0;
     }
     print(seasonHead(seen->season, today));
@@ -185,7 +193,7 @@ Work declareRegion(CLI::App& line)
     const auto typed = std::make_shared<RegionLine>();
     addSeason(line, typed->asked);
     line.add_flag("--json", typed->asJson,
-        "For other programs: JSON with all weeks and the surface's cells");
+        "For other programs: JSON with all weeks and years, and the surface's cells");
     addProtocols(line, typed->protocols);
     return [typed] { return sayRegion(*typed); };
 }

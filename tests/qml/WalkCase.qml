@@ -90,6 +90,8 @@ TestCase {
         case "invite":
         case "differences":
         case "desk":
+        case "map":
+        case "years":
         case "typing":
         case "publish":
         case "news":

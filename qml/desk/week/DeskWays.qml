@@ -27,4 +27,20 @@ ColumnLayout {
         Layout.fillWidth: true
         onClicked: root.opened("publish", "")
     }
+
+    ListCard {
+        objectName: "map"
+        title: qsTr("Map")
+        subtitle: qsTr("Every trap, what lies between them, and your boundaries")
+        Layout.fillWidth: true
+        onClicked: root.opened("map", "")
+    }
+
+    ListCard {
+        objectName: "years"
+        title: qsTr("Weeks and years")
+        subtitle: qsTr("Districts by week, and this year against the last ones")
+        Layout.fillWidth: true
+        onClicked: root.opened("years", "")
+    }
 }

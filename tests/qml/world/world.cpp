@@ -308,6 +308,14 @@ bool World::hasDraft(const QString& key) const
     return m_app->session()->draft(key).has_value();
 }
 
+QString World::keepFile(const QString& name, const QString& text)
+{
+    QFile file(m_folder.filePath(name));
+    if (!file.open(QIODevice::WriteOnly)) qFatal("no file %s", qPrintable(name));
+    file.write(text.toUtf8());
+    return file.fileName();
+}
+
 QString World::fileText(const QString& name) const
 {
     QFile file(m_folder.filePath(name));
