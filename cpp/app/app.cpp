@@ -268,6 +268,11 @@ ProtocolViewModel* App::protocol(const QString& pest)
     return make<ProtocolViewModel>(pest);
 }
 
+QuestionsViewModel* App::asked()
+{
+    return make<QuestionsViewModel>();
+}
+
 TrapsViewModel* App::traps()
 {
     return make<TrapsViewModel>();

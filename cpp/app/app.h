@@ -21,6 +21,7 @@
 #include "app/print/sheet_view_model.h"
 #include "app/programme_view_model.h"
 #include "app/protocol_view_model.h"
+#include "app/question/questions_view_model.h"
 #include "app/round/round_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
@@ -115,6 +116,7 @@ public:
     Q_INVOKABLE duskrow::app::DecisionViewModel* decision(const QString& walk);
     Q_INVOKABLE duskrow::app::SheetViewModel* sheet(const QString& walk);
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
+    Q_INVOKABLE duskrow::app::QuestionsViewModel* asked();
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
     Q_INVOKABLE duskrow::app::YearViewModel* year();
     Q_INVOKABLE duskrow::app::CalendarViewModel* calendar();

@@ -6,6 +6,7 @@
 #include "domain/log/edit.h"
 #include "domain/log/fold.h"
 #include "domain/records/programme.h"
+#include "domain/records/question.h"
 #include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -35,7 +36,8 @@ std::shared_ptr<Record> emptyRecord(const RecordKind& kind)
         std::type_identity<Loan>{}, std::type_identity<Visit>{}, std::type_identity<Sample>{},
         std::type_identity<Walk>{}, std::type_identity<Frame>{}, std::type_identity<Decision>{},
         std::type_identity<Device>{}, std::type_identity<Invitation>{}, std::type_identity<Assignment>{},
-        std::type_identity<Ruling>{}, std::type_identity<Admission>{});
+        std::type_identity<Ruling>{}, std::type_identity<Admission>{}, std::type_identity<Question>{},
+        std::type_identity<Answer>{});
 }
 
 // Values that a field must take and give back unchanged.

@@ -11,15 +11,15 @@ namespace {
 // Kinds of the whole programme, which growers and agronomists read but do not write.
 bool isCoordinatorKind(const std::string& kind)
 {
-    static constexpr std::array<std::string_view, 9> kinds{"programme", "season", "district", "protocol_use",
-        "member", "invitation", "assignment", "ruling", "admission"};
+    static constexpr std::array<std::string_view, 10> kinds{"programme", "season", "district", "protocol_use",
+        "member", "invitation", "assignment", "ruling", "admission", "question"};
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
-// What a borrower does at a trap.
+// What a borrower does at a trap; what he answers is of the day of that work.
 bool isTrapWork(const std::string& kind)
 {
-    return kind == "service" || kind == "visit" || kind == "sample";
+    return kind == "service" || kind == "visit" || kind == "sample" || kind == "answer";
 }
 
 Uuid trapIn(const Change& change)
