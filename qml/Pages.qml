@@ -169,7 +169,7 @@ QtObject {
     // Each page stands above under its route.
     function page(route: string): Component {
         if (root.withOthers.keys.includes(route))
-            return root.withOthers[route];
+            return root.withOthers.page(route);
         if (root.keys.includes(route))
             return root[route];
         console.error("no page", route);

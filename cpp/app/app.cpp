@@ -343,6 +343,11 @@ DifferencesViewModel* App::differences()
     return make<DifferencesViewModel>();
 }
 
+ImportViewModel* App::importing()
+{
+    return make<ImportViewModel>();
+}
+
 JoinViewModel* App::join(const QString& subject)
 {
     return make<JoinViewModel>(*m_exchanger,

@@ -17,6 +17,7 @@
 #include "app/exchange/member_view_model.h"
 #include "app/exchange/members_view_model.h"
 #include "app/history_view_model.h"
+#include "app/import/import_view_model.h"
 #include "app/life_view_model.h"
 #include "app/print/sheet_view_model.h"
 #include "app/programme_view_model.h"
@@ -130,6 +131,7 @@ public:
     Q_INVOKABLE duskrow::app::DifferencesViewModel* differences();
     Q_INVOKABLE duskrow::app::DeskViewModel* desk();
     Q_INVOKABLE duskrow::app::TypingViewModel* typing(const QString& week);
+    Q_INVOKABLE duskrow::app::ImportViewModel* importing();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:

@@ -91,6 +91,7 @@ TestCase {
         case "differences":
         case "desk":
         case "typing":
+        case "import":
         case "join":
             return "";
         case "protocol":

@@ -19,4 +19,12 @@ ColumnLayout {
         Layout.fillWidth: true
         onClicked: root.opened("desk", "")
     }
+
+    ListCard {
+        objectName: "import"
+        title: qsTr("Bring in past years")
+        subtitle: qsTr("Counts from a spreadsheet: looked at before anything is kept, and taken back in one go")
+        Layout.fillWidth: true
+        onClicked: root.opened("import", "")
+    }
 }
