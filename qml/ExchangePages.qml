@@ -8,7 +8,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join", "desk", "typing", "publish", "news"]
+    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join", "desk", "typing", "publish", "news", "import"]
 
     signal opened(string route, string subject)
     signal left
@@ -93,6 +93,19 @@ QtObject {
             typing: root.app.typing(typingPage.subject)
             onBack: root.left()
         }
+    }
+
+    readonly property Component importing: Component {
+        Import {
+            id: importPage
+            model: root.app.importing()
+            onBack: root.left()
+        }
+    }
+
+    // "import" is no name that a property may have.
+    function page(route: string): Component {
+        return route === "import" ? root.importing : root[route];
     }
 
     readonly property Component join: Component {

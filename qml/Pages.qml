@@ -175,7 +175,7 @@ QtObject {
     // Each page stands above under its route.
     function page(route: string): Component {
         if (root.withOthers.keys.includes(route))
-            return root.withOthers[route];
+            return root.withOthers.page(route);
         if (root.ofDesk.keys.includes(route))
             return root.ofDesk[route];
         if (root.keys.includes(route))

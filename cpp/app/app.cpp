@@ -288,6 +288,11 @@ ProtocolViewModel* App::protocol(const QString& pest)
     return make<ProtocolViewModel>(pest);
 }
 
+QuestionsViewModel* App::asked()
+{
+    return make<QuestionsViewModel>();
+}
+
 TrapsViewModel* App::traps()
 {
     return make<TrapsViewModel>();
@@ -356,6 +361,11 @@ InviteViewModel* App::invite(const QString& member)
 DifferencesViewModel* App::differences()
 {
     return make<DifferencesViewModel>();
+}
+
+ImportViewModel* App::importing()
+{
+    return make<ImportViewModel>();
 }
 
 JoinViewModel* App::join(const QString& subject)

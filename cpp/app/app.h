@@ -21,10 +21,12 @@
 #include "app/exchange/member_view_model.h"
 #include "app/exchange/members_view_model.h"
 #include "app/history_view_model.h"
+#include "app/import/import_view_model.h"
 #include "app/life_view_model.h"
 #include "app/print/sheet_view_model.h"
 #include "app/programme_view_model.h"
 #include "app/protocol_view_model.h"
+#include "app/question/questions_view_model.h"
 #include "app/round/round_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
@@ -119,6 +121,7 @@ public:
     Q_INVOKABLE duskrow::app::DecisionViewModel* decision(const QString& walk);
     Q_INVOKABLE duskrow::app::SheetViewModel* sheet(const QString& walk);
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
+    Q_INVOKABLE duskrow::app::QuestionsViewModel* asked();
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
     Q_INVOKABLE duskrow::app::YearViewModel* year();
     Q_INVOKABLE duskrow::app::CalendarViewModel* calendar();
@@ -136,6 +139,7 @@ public:
     Q_INVOKABLE duskrow::app::NewsViewModel* news(const QString& bulletin);
     Q_INVOKABLE duskrow::app::MapViewModel* map();
     Q_INVOKABLE duskrow::app::YearsViewModel* years();
+    Q_INVOKABLE duskrow::app::ImportViewModel* importing();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:

@@ -10,6 +10,7 @@ ScreenFrame {
     id: root
 
     required property TodayViewModel model
+    required property QuestionsViewModel questions
 
     signal opened(string route, string subject)
     signal placeWanted(string key)
@@ -29,6 +30,12 @@ ScreenFrame {
         kind: "caution"
         text: root.model.trouble
         Layout.fillWidth: true
+    }
+
+    QuestionCard {
+        questions: root.questions
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     Repeater {

@@ -120,6 +120,12 @@ std::map<std::string, Act> acts()
         {"ruling at Gus's", {"ruling", "gus field", {{"says", {"stands"s, {}}}}}},
         {"bulletin", {"bulletin", "", {{"text", {"All is well."s, {}}}}}},
         {"bulletin at Gus's", {"bulletin", "gus field", {{"text", {"All is well."s, {}}}}}},
+        {"question at Gus's", {"question", "gus field", {{"words", {"47?"s, {}}}}}},
+        {"question settled at Gus's", {"question", "gus field", {{"settled", {true, {}}}}}},
+        {"answer at Gus's", {"answer", "gus field", visit("gus trap", "2026-06-15")}},
+        {"answer of the lent trap, in its days", {"answer", "hal field", visit("hal trap", "2026-06-15")}},
+        {"answer of the lent trap, day after", {"answer", "hal field", visit("hal trap", "2026-06-21")}},
+        {"answer at Hal's, other trap", {"answer", "hal field", visit("other trap", "2026-06-15")}},
         {"admission at Gus's", {"admission", "gus field", {{"change", {formatRef(cited.front()), {}}}}}},
     };
 }
@@ -185,6 +191,12 @@ private Q_SLOTS:
             {"ruling at Gus's", "+ + + C C C C E M C ?"},
             {"bulletin", "+ + + C C C C E M C ?"},
             {"bulletin at Gus's", "+ + + C C C C E M C ?"},
+            {"question at Gus's", "+ + + C C C C E M C ?"},
+            {"question settled at Gus's", "+ + + C C C C E M C ?"},
+            {"answer at Gus's", "+ + + + + N + E M N ?"},
+            {"answer of the lent trap, in its days", "+ + + + + + N E M N ?"},
+            {"answer of the lent trap, day after", "+ + + N N + N E M N ?"},
+            {"answer at Hal's, other trap", "+ + + N N + N E M N ?"},
             {"admission at Gus's", "+ + + C C C C E M C ?"},
         };
         QCOMPARE(table.size(), acts().size());

@@ -95,6 +95,7 @@ TestCase {
         case "typing":
         case "publish":
         case "news":
+        case "import":
         case "join":
             return "";
         case "protocol":

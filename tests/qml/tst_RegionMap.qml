@@ -146,7 +146,7 @@ RegionStory {
 
     function test_boundariesOfAFile() {
         const at = region();
-        const file = at.world.keepFile("districts.geojson", test.districts);
+        const file = at.world.putFile("districts.geojson", test.districts);
         const page = map(at);
         tap(page, "openOverlay");
         paste(page, "overlayFile", file);
@@ -176,7 +176,7 @@ RegionStory {
 
     function test_hostileFilesAreRefusedWithASentence(row) {
         const at = region();
-        const file = at.world.keepFile("hostile.geojson", row.text);
+        const file = at.world.putFile("hostile.geojson", row.text);
         const page = map(at);
         page.model.addOverlay(file);
         tryVerify(() => page.model.overlayTrouble.includes(row.says), 5000, page.model.overlayTrouble);

@@ -43,4 +43,12 @@ ColumnLayout {
         Layout.fillWidth: true
         onClicked: root.opened("years", "")
     }
+
+    ListCard {
+        objectName: "import"
+        title: qsTr("Bring in past years")
+        subtitle: qsTr("Counts from a spreadsheet: looked at before anything is kept, and taken back in one go")
+        Layout.fillWidth: true
+        onClicked: root.opened("import", "")
+    }
 }
