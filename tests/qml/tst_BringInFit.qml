@@ -41,6 +41,12 @@ WalkCase {
         find(page, "form_order").clicked();
         wait(50);
         judge(main, "set right", complaints);
+        page.model.chooseColumn("2", "ignore"); // a town and a site may both be the site
+        tryVerify(() => !page.model.isReading);
+        wait(50);
+        judge(main, "said which column", complaints);
+        compare(page.model.missing + page.model.trouble, "");
+        verify(page.model.canBring);
         page.model.bring();
         tryVerify(() => page.model.doneLine.length > 0 && !page.model.isRunning);
         page.model.forget();
