@@ -38,20 +38,10 @@ ScreenFrame {
         onOpened: (route, subject) => root.opened(route, subject)
     }
 
-    Repeater {
-        model: root.model.drafts
-
-        ListCard {
-            required property string detail
-            required property string route
-            required property string subject
-            objectName: "draft"
-            subtitle: detail
-            due: true
-            dueWord: ""
-            Layout.fillWidth: true
-            onClicked: root.opened(route, subject)
-        }
+    DraftCards {
+        drafts: root.model.drafts
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     EmptyState {
@@ -175,13 +165,12 @@ ScreenFrame {
         Layout.fillHeight: true
     }
 
-    ListCard {
-        objectName: "news"
-        visible: root.model.news.length > 0
-        title: root.model.newsTitle
-        subtitle: root.model.newsLine
+    NewsCard {
+        news: root.model.news
+        newsTitle: root.model.newsTitle
+        newsLine: root.model.newsLine
         Layout.fillWidth: true
-        onClicked: root.opened("news", root.model.news)
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     ListCard {
