@@ -82,7 +82,7 @@ ScreenFrame {
         objectName: "other"
         visible: root.model.file.length > 0 && !root.model.isRunning
         title: root.model.file.split("/").pop()
-        subtitle: qsTr("Nothing is kept yet. Choose another file")
+        subtitle: root.model.doneLine.length > 0 ? qsTr("Choose another file") : qsTr("Nothing is kept yet. Choose another file")
         Layout.fillWidth: true
         onClicked: root.model.forget()
     }

@@ -38,7 +38,7 @@ WalkCase {
         wait(50);
         judge(main, "looked at", complaints);
         find(page, "column1").isOpen = true;
-        find(page, "form_order").clicked();
+        find(page, "form_encoding").clicked();
         wait(50);
         judge(main, "set right", complaints);
         page.model.chooseColumn("2", "ignore"); // a town and a site may both be the site

@@ -171,7 +171,10 @@ void ImportViewModel::read()
 void ImportViewModel::show(std::shared_ptr<const ImportSeen> seen)
 {
     m_seen = std::move(seen);
-    m_form.show(formRows(m_seen->reading));
+    std::vector<Row> form = formRows(m_seen->reading);
+    // Days and numbers were not looked at while nobody knows in which columns they stand.
+    if (!m_seen->plan && m_seen->reading.rows.empty()) form.resize(2);
+    m_form.show(std::move(form));
     m_columns.show(columnRows(m_seen->reading));
     const RowWords none;
     const auto& plan = m_seen->plan;

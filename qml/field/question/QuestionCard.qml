@@ -68,7 +68,7 @@ ColumnLayout {
 
             PlainButton {
                 objectName: "setRight"
-                text: qsTr("Correct the count")
+                text: qsTr("Correct it")
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
                 onClicked: root.opened("correct", root.questions.subject)
