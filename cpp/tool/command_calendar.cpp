@@ -44,9 +44,9 @@ Result<const Site*> siteNamed(const SeasonRecords& records, const std::string& n
 {
     const QString wanted = QString::fromStdString(name).simplified();
     const Site* found = nullptr;
-    for (const auto& [id, site] : records.sites) {
+    for (const Site& site : records.sites) {
         if (QString::fromStdString(site.name).simplified().compare(wanted, Qt::CaseInsensitive) != 0
-            && formatUuid(id) != name)
+            && formatUuid(site.id) != name)
             continue;
         if (found) return Error{ErrorCode::NameAmbiguous, {"site", name}};
         found = &site;
@@ -134,7 +134,7 @@ Result<CalendarFound> calendarFor(const CalendarLine& line)
 {
     auto seen = lookAt(line.asked);
     if (!seen) return seen.error();
-    auto records = seasonRecords(*seen->reader, seen->season, Visits::ForCatch);
+    auto records = seasonRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
     if (!records) return records.error();
     SiteSeen at{std::move(*seen), std::move(*records), nullptr};
     const auto site = siteNamed(at.records, line.site);
