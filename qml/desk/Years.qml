@@ -22,6 +22,7 @@ ListFrame {
     Component.onCompleted: {
         root.list.spacing = Theme.gapSmall;
         root.list.reuseItems = false; // rows are of very different heights
+        root.list.cacheBuffer = 400;
     }
     Keys.onEscapePressed: root.back()
     Keys.onPressed: event => {

@@ -13,6 +13,7 @@ RegionStory {
     function map(at, width, height) {
         const page = shown(at, "map", width, height);
         tryVerify(() => page.model.isRead && !page.model.isWorking);
+        wait(50); // the panel beside it finds its height
         return page;
     }
 
@@ -195,10 +196,11 @@ RegionStory {
     function test_theMapAsAFile() {
         const at = region();
         const page = map(at);
-        tap(page, "openSave");
-        wait(50); // the page grows
+        find(page, "openSave").forceActiveFocus();
+        keyClick(Qt.Key_Space);
         paste(page, "saveFolder", at.world.folder());
-        tap(page, "writeMap");
+        find(page, "writeMap").forceActiveFocus();
+        keyClick(Qt.Key_Space);
         tryVerify(() => find(page, "written").visible, 2000, page.model.trouble);
         const svg = at.world.fileText("duskrow-map-2026-07-06.svg");
         verify(svg.includes("<svg") && svg.includes("nobody counted it this week") && svg.includes("km"));

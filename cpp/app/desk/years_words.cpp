@@ -69,7 +69,7 @@ Row weekRow(const QString& title, const store::SeasonRecords& records, const Dis
     Row row{.title = title};
     const RegionWeek* week = weekIn(of.season, when);
     if (!week) {
-        row.flags << fact(Years::tr("No trap stood here."), {});
+        row.flags << fact(Years::tr("Nobody counted a night of this week here."), {});
         return row;
     }
     row.flags = spreadFacts(week->catches);
@@ -233,8 +233,8 @@ std::vector<Row> bandRows(
             row.flags << fact(QString::fromStdString(input.bands[level]),
                 QLocale().toString(static_cast<qulonglong>(years[i].inBand[level])));
         if (years[i].bandless > 0)
-            row.flags << fact(Years::tr("part of the flight only"),
-                QLocale().toString(static_cast<qulonglong>(years[i].bandless)));
+            row.flags << fact(
+                Years::tr("without a band"), QLocale().toString(static_cast<qulonglong>(years[i].bandless)));
         rows.push_back(std::move(row));
     }
     return rows;
