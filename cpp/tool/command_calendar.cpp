@@ -134,7 +134,7 @@ Result<CalendarFound> calendarFor(const CalendarLine& line)
 {
     auto seen = lookAt(line.asked);
     if (!seen) return seen.error();
-    auto records = seasonRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
+    auto records = namedRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
     if (!records) return records.error();
     SiteSeen at{std::move(*seen), std::move(*records), nullptr};
     const auto site = siteNamed(at.records, line.site);

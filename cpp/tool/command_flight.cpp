@@ -94,7 +94,7 @@ Result<Flights> fromStore(const FlightLine& line)
 {
     const auto seen = lookAt(line.asked);
     if (!seen) return seen.error();
-    auto records = seasonRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
+    auto records = namedRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
     if (!records) return records.error();
     if (!line.trap.empty()) {
         const auto trap = trapNamed(*records, line.trap);
