@@ -13,9 +13,6 @@ Card {
     property string reason: "" // why nothing is said
     property bool isOwn: false
 
-    Accessible.role: Accessible.Grouping
-    Accessible.name: root.title
-
     Words {
         objectName: "title"
         text: root.title
