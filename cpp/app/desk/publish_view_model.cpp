@@ -251,7 +251,11 @@ void PublishViewModel::edit(const QString& text)
             draftKey(), QJsonDocument(QJsonObject{{QStringLiteral("text"), m_ownText}}).toJson());
     else
         session().dropDraft(draftKey());
-    write();
+    // With each key that is struck nothing but the paragraphs is made anew.
+    if (isOwnText() && hasWords())
+        m_words.paragraphs = text::ownParagraphs(m_ownText);
+    else
+        write();
     Q_EMIT textChanged();
 }
 
