@@ -2,8 +2,8 @@
 #include "domain/bulletin/area_news.h"
 
 #include <algorithm>
-#include <array>
 
+#include "domain/bulletin/phase_names.h"
 #include "domain/log/bounded_json.h"
 
 namespace duskrow::domain {
@@ -14,8 +14,6 @@ using Json = nlohmann::json;
 
 constexpr std::int64_t most = 1'000'000'000;
 constexpr int mostLevels = 4;
-constexpr std::array<std::string_view, 5> phaseNames{
-    "not_known", "none_yet", "rising", "near_highest", "past_highest"};
 
 Json newsJson(const AreaNews& area)
 {
