@@ -59,7 +59,7 @@ ScreenFrame {
         visible: root.model.from.count > 0
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.from
 
             FactRow {

@@ -33,7 +33,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.differences
 
         DifferenceCard {

@@ -96,7 +96,7 @@ ScreenFrame {
         onClicked: root.opened("differences", "")
     }
 
-    Repeater {
+    Each {
         model: root.model.waiting
 
         NoticeBar {

@@ -115,7 +115,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.isSeen ? root.model.columns : null
 
         ImportColumn {

@@ -37,7 +37,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.devices
 
         DeviceCard {
@@ -69,7 +69,7 @@ ScreenFrame {
         visible: root.model.sites.count > 0
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.sites
 
             Words {
@@ -87,7 +87,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.otherSites
 
         ToggleRow {

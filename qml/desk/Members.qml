@@ -33,7 +33,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.members
 
         ListCard {
@@ -57,7 +57,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.invited
 
         Card {

@@ -32,7 +32,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.own
 
         AreaCard {
@@ -66,7 +66,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.others
 
         AreaCard {
@@ -84,7 +84,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.weeks
 
         ListCard {

@@ -30,7 +30,7 @@ ScreenFrame {
         }
     }
 
-    Repeater {
+    Each {
         model: root.part === "cautions" ? root.model.cautions : null
 
         Card {
@@ -61,7 +61,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.part === "figures" ? root.model.figures : null
 
         ColumnLayout {
@@ -114,7 +114,7 @@ ScreenFrame {
         }
     }
 
-    Repeater {
+    Each {
         model: root.part === "sources" ? root.model.sources : null
 
         Words {

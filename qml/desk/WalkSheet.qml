@@ -109,7 +109,7 @@ ScreenFrame {
         visible: root.model.isFound
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.facts
 
             FactRow {
@@ -124,7 +124,7 @@ ScreenFrame {
         }
     }
 
-    Repeater {
+    Each {
         model: root.model.blocks
 
         ColumnLayout {

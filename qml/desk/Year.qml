@@ -39,7 +39,7 @@ ScreenFrame {
         visible: root.model.facts.count > 0
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.facts
 
             FactRow {
@@ -78,7 +78,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.protocols
 
         ListCard {
@@ -100,7 +100,7 @@ ScreenFrame {
     Card {
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.people
 
             FactRow {

@@ -33,7 +33,7 @@ Item {
         spacing: Theme.gapTiny
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             id: bins
             model: root.labels
 

@@ -38,7 +38,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         id: entries
         model: root.model.entries
 

@@ -95,7 +95,7 @@ ScreenFrame {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.cautions
 
         Words {

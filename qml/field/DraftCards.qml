@@ -16,7 +16,7 @@ ColumnLayout {
     spacing: Theme.gap
     visible: root.drafts.count > 0
 
-    Repeater {
+    Each {
         model: root.drafts
 
         ListCard {

@@ -43,7 +43,7 @@ ScreenFrame {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.parts
 
         CatchPartCard {

@@ -48,7 +48,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.changes
 
         HistoryCard {

@@ -29,7 +29,7 @@ Card {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.flags
 
         Words {

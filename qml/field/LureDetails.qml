@@ -44,7 +44,7 @@ ColumnLayout {
             }
 
             // qmllint disable unqualified
-            Repeater {
+            Each {
                 model: root.model.handling
 
                 Words {

@@ -15,7 +15,7 @@ ScreenFrame {
     subtitle: qsTr("Look at the freshest ones. Not sure? Count it as not sure and keep it.")
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.guide
 
         Card {

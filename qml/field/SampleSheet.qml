@@ -38,7 +38,7 @@ Sheet {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.trailLabels
 
         FactRow {

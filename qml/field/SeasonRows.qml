@@ -22,7 +22,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.rows
 
         ListCard {

@@ -87,7 +87,7 @@ ScreenFrame {
         onClicked: root.opened("round", "")
     }
 
-    Repeater {
+    Each {
         objectName: "dueStops"
         model: root.model.due
 
@@ -105,7 +105,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.thisWeek
 
         StopCard {
@@ -143,7 +143,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.afterwards
 
         StopCard {

@@ -115,7 +115,7 @@ ScreenFrame {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.remarks
 
         Words {
@@ -147,7 +147,7 @@ ScreenFrame {
         Layout.fillWidth: true
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.model.pairLabels
 
             FactRow {

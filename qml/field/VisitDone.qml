@@ -43,7 +43,7 @@ VisitFrame {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.questions
 
         NoticeBar {
@@ -64,7 +64,7 @@ VisitFrame {
         Layout.fillWidth: true
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.model.labels
 
             FactRow {

@@ -46,7 +46,7 @@ Item {
             spacing: Math.round(root.dot / 2)
 
             // qmllint disable unqualified
-            Repeater {
+            Each {
                 model: root.outOf
 
                 Rectangle {

@@ -68,7 +68,7 @@ Item {
         spacing: Theme.gapTiny
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.lines
 
             Words {

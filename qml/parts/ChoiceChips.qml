@@ -50,7 +50,7 @@ Item {
         spacing: Theme.gapSmall
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             id: chips
             model: root.labels
 

@@ -86,7 +86,7 @@ FocusScope {
             Layout.fillWidth: true
 
             // qmllint disable unqualified
-            Repeater {
+            Each {
                 model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", "C", "0", "⌫"]
 
                 PressButton {

@@ -21,7 +21,7 @@ Item {
         clip: true
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.rings
 
             Rectangle {

@@ -20,7 +20,7 @@ Rectangle {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.ticks
 
         Item {

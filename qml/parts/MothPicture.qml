@@ -66,7 +66,7 @@ Column {
         }
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.marks
 
             Ink {
@@ -77,7 +77,7 @@ Column {
             }
         }
 
-        Repeater {
+        Each {
             model: root.marks
 
             NumberMark {
@@ -92,7 +92,7 @@ Column {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.labels
 
         Item {

@@ -27,7 +27,7 @@ ColumnLayout {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.labels
 
         PressButton {

@@ -40,7 +40,7 @@ Item {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.rows * 2
 
         Item {

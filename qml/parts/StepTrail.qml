@@ -28,7 +28,7 @@ Item {
         spacing: Theme.gapTiny
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.labels
 
             Item {

@@ -34,7 +34,7 @@ Item {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         id: tabs
         model: root.labels
 

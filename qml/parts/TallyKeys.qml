@@ -28,7 +28,7 @@ Item {
         spacing: Theme.gap
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: [-1, 5, 10]
 
             StepKey {

@@ -30,7 +30,7 @@ TestCase {
                 fills: true
                 room: page.isPinned ? 350 : 400
 
-                Repeater {
+                Each {
                     model: page.rows
 
                     Item {

@@ -20,7 +20,7 @@ Card {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.lines
 
         Words {

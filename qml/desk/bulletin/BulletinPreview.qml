@@ -48,7 +48,7 @@ ColumnLayout {
         Accessible.name: picture.title + ". " + picture.description
     }
 
-    Repeater {
+    Each {
         model: root.model.areas
 
         AreaCard {
@@ -80,7 +80,7 @@ ColumnLayout {
         Accessible.name: picture.title + ". " + picture.description
     }
 
-    Repeater {
+    Each {
         model: root.model.blocks
 
         ColumnLayout {

@@ -25,7 +25,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.rows
 
         Card {

@@ -35,7 +35,7 @@ Card {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.words
 
         PressButton {

@@ -31,7 +31,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.ways
 
         Card {

@@ -18,7 +18,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.earlier
 
         ListCard {

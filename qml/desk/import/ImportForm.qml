@@ -45,7 +45,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.form
 
         ColumnLayout {

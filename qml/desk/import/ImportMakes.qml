@@ -23,7 +23,7 @@ ColumnLayout {
             Layout.fillWidth: true
         }
 
-        Repeater {
+        Each {
             model: root.model.makes
 
             FactRow {
@@ -49,7 +49,7 @@ ColumnLayout {
             Layout.fillWidth: true
         }
 
-        Repeater {
+        Each {
             model: root.model.refused
 
             Words {
@@ -81,7 +81,7 @@ ColumnLayout {
             Layout.fillWidth: true
         }
 
-        Repeater {
+        Each {
             model: root.model.notes
 
             Words {

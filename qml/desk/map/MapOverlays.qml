@@ -15,7 +15,7 @@ ColumnLayout {
 
     spacing: Theme.gapSmall
 
-    Repeater {
+    Each {
         model: root.model.overlays
 
         Card {

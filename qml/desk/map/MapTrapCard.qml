@@ -37,7 +37,7 @@ Card {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.facts
 
         FactRow {

@@ -78,7 +78,7 @@ FocusScope {
         spacing: Theme.gapSmall
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: [{
                     "name": "nearer",
                     "sign": "+",

@@ -40,7 +40,7 @@ ScreenFrame {
         Layout.topMargin: Theme.gapWide
     }
 
-    Repeater {
+    Each {
         id: questions
         model: root.desk.questions
 
@@ -50,7 +50,7 @@ ScreenFrame {
         }
     }
 
-    Repeater {
+    Each {
         id: flags
         model: root.desk.flags
 
@@ -77,7 +77,7 @@ ScreenFrame {
         visible: root.desk.facts.count > 0
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.desk.facts
 
             FactRow {
@@ -104,7 +104,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.desk.visits
 
         DeskVisit {

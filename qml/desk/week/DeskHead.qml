@@ -111,7 +111,7 @@ ColumnLayout {
         visible: root.desk.view === "traps" && root.desk.districts.count > 1
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.desk.districts
 
             FactRow {

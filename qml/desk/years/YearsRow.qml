@@ -32,7 +32,7 @@ Item {
             Layout.fillWidth: true
         }
 
-        Repeater {
+        Each {
             model: root.flags
 
             FactRow {

@@ -21,7 +21,7 @@ ColumnLayout {
         visible: root.model.working.count > 0
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.working
 
             ColumnLayout {

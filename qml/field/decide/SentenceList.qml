@@ -21,7 +21,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.sentences
 
             Words {

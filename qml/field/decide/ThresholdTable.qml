@@ -90,7 +90,7 @@ ColumnLayout {
                 }
 
                 // qmllint disable unqualified
-                Repeater {
+                Each {
                     model: root.grid.prices
 
                     Words {
@@ -114,7 +114,7 @@ ColumnLayout {
                     spacing: root.air
 
                     // qmllint disable unqualified
-                    Repeater {
+                    Each {
                         model: root.grid.costs
 
                         Words {
@@ -135,7 +135,7 @@ ColumnLayout {
                     columns: root.shown
                     spacing: root.air
 
-                    Repeater {
+                    Each {
                         model: root.grid
 
                         PressButton {

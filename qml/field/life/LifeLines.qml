@@ -13,7 +13,7 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.lines
 
         RowLayout {

@@ -102,7 +102,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.timeline
 
         ListCard {
@@ -129,7 +129,7 @@ ScreenFrame {
         visible: root.model.isFound
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.facts
 
             FactRow {

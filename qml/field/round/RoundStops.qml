@@ -84,7 +84,7 @@ ColumnLayout {
     }
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.stops
 
         RoundStopCard {
@@ -108,7 +108,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.done
 
         ListCard {

@@ -73,7 +73,7 @@ SetupPage {
         }
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.around.trapLabels
 
             FactRow {

@@ -45,7 +45,7 @@ SetupPage {
         }
 
         // qmllint disable unqualified
-        Repeater {
+        Each {
             model: root.model.site.siteKeys
 
             ListCard {

@@ -12,7 +12,7 @@ Column {
     spacing: Theme.gap
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.lines
 
         Item {

@@ -14,7 +14,7 @@ Card {
     spacing: Theme.gap
 
     // qmllint disable unqualified
-    Repeater {
+    Each {
         model: root.model.nextLabels
 
         FactRow {

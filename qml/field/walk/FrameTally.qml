@@ -48,7 +48,7 @@ ScreenFrame {
         rowSpacing: Theme.gapSmall
         Layout.fillWidth: true
 
-        Repeater {
+        Each {
             model: root.model.tiles
 
             SizeTile {
@@ -121,7 +121,7 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
+    Each {
         model: root.model.kept
 
         ListCard {
