@@ -8,7 +8,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["map", "years"]
+    readonly property list<string> keys: ["map", "years", "winter"]
 
     signal opened(string route, string subject)
     signal left
@@ -26,6 +26,13 @@ QtObject {
             years: root.app.years()
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component winter: Component {
+        Winter {
+            winter: root.app.winter()
+            onBack: root.left()
         }
     }
 }

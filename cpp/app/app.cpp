@@ -268,6 +268,11 @@ YearsViewModel* App::years()
     return make<YearsViewModel>();
 }
 
+WinterViewModel* App::winter()
+{
+    return make<WinterViewModel>();
+}
+
 YearViewModel* App::year()
 {
     return make<YearViewModel>();

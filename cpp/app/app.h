@@ -40,6 +40,7 @@
 #include "app/walk/frame_view_model.h"
 #include "app/walk/larvae_view_model.h"
 #include "app/walk/walk_start_view_model.h"
+#include "app/winter/winter_view_model.h"
 #include "app/year_view_model.h"
 
 namespace duskrow::app {
@@ -139,6 +140,7 @@ public:
     Q_INVOKABLE duskrow::app::NewsViewModel* news(const QString& bulletin);
     Q_INVOKABLE duskrow::app::MapViewModel* map();
     Q_INVOKABLE duskrow::app::YearsViewModel* years();
+    Q_INVOKABLE duskrow::app::WinterViewModel* winter();
     Q_INVOKABLE duskrow::app::ImportViewModel* importing();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 

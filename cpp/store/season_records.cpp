@@ -15,8 +15,8 @@ namespace {
 template <typename R>
 std::span<const R> ofTrap(const std::vector<R>& records, const Uuid& trap)
 {
-    const auto [first, last] = std::ranges::equal_range(records, trap, {}, &R::trap);
-    return {first, last};
+    return {std::ranges::lower_bound(records, trap, {}, &R::trap),
+        std::ranges::upper_bound(records, trap, {}, &R::trap)};
 }
 
 Result<std::vector<Visit>> visitsOfSeason(Reader& reader, const Uuid& season, VisitsFor wanted)

@@ -37,6 +37,7 @@ constexpr std::array names{
     Name{"text", QT_TRANSLATE_NOOP("FieldName", "the text")},
     Name{"areas", QT_TRANSLATE_NOOP("FieldName", "the figures of the districts")},
     Name{"season", QT_TRANSLATE_NOOP("FieldName", "the season")},
+    Name{"goes_on", QT_TRANSLATE_NOOP("FieldName", "whether the member goes on")},
     Name{"version", QT_TRANSLATE_NOOP("FieldName", "the version")},
     Name{"role", QT_TRANSLATE_NOOP("FieldName", "the role")},
     Name{"member", QT_TRANSLATE_NOOP("FieldName", "the member")},
@@ -251,6 +252,7 @@ constexpr std::array kinds{
     Name{"station", QT_TRANSLATE_NOOP("KindName", "weather station")},
     Name{"temperature", QT_TRANSLATE_NOOP("KindName", "temperature")},
     Name{"bulletin", QT_TRANSLATE_NOOP("KindName", "bulletin")},
+    Name{"next_year", QT_TRANSLATE_NOOP("KindName", "word on next year")},
     Name{"import", QT_TRANSLATE_NOOP("KindName", "import")},
     Name{"column", QT_TRANSLATE_NOOP("KindName", "column")},
 };

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "domain/records/bulletin.h"
+#include "domain/records/next_year.h"
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -69,7 +70,7 @@ Result<std::vector<formats::Table>> tablesOf(store::Reader& reader)
 Result<std::vector<formats::Table>> recordTables(store::Reader& reader)
 {
     return tablesOf<Programme, Season, District, ProtocolUse, Member, Site, Trap, Service, Loan, Visit,
-        Sample, Walk, Frame, Decision, Station, Temperature, PublishedBulletin>(reader);
+        Sample, Walk, Frame, Decision, Station, Temperature, PublishedBulletin, NextYear>(reader);
 }
 
 } // namespace duskrow::tool

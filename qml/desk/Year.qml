@@ -60,7 +60,8 @@ ScreenFrame {
     }
 
     DeskWays {
-        visible: root.isCoordinator && root.model.hasSeason
+        visible: root.isCoordinator
+        hasSeason: root.model.hasSeason
         Layout.fillWidth: true
         onOpened: (route, subject) => root.opened(route, subject)
     }

@@ -6,6 +6,7 @@
 #include "domain/log/edit.h"
 #include "domain/log/fold.h"
 #include "domain/records/bulletin.h"
+#include "domain/records/next_year.h"
 #include "domain/records/programme.h"
 #include "domain/records/question.h"
 #include "domain/records/roster.h"
@@ -40,7 +41,7 @@ std::shared_ptr<Record> emptyRecord(const RecordKind& kind)
         std::type_identity<Device>{}, std::type_identity<Invitation>{}, std::type_identity<Assignment>{},
         std::type_identity<Ruling>{}, std::type_identity<Admission>{}, std::type_identity<Station>{},
         std::type_identity<Temperature>{}, std::type_identity<Question>{}, std::type_identity<Answer>{},
-        std::type_identity<PublishedBulletin>{});
+        std::type_identity<PublishedBulletin>{}, std::type_identity<NextYear>{});
 }
 
 // Values that a field must take and give back unchanged.

@@ -120,6 +120,7 @@ inline std::map<std::string, Act> acts()
         {"ruling at Gus's", {"ruling", "gus field", {{"says", {"stands"s, {}}}}}},
         {"bulletin", {"bulletin", "", {{"text", {"All is well."s, {}}}}}},
         {"bulletin at Gus's", {"bulletin", "gus field", {{"text", {"All is well."s, {}}}}}},
+        {"next year of Gus", {"next_year", "", {{"goes_on", {true, {}}}}}},
         {"question at Gus's", {"question", "gus field", {{"words", {"47?"s, {}}}}}},
         {"question settled at Gus's", {"question", "gus field", {{"settled", {true, {}}}}}},
         {"answer at Gus's", {"answer", "gus field", visit("gus trap", "2026-06-15")}},

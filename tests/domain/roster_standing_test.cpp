@@ -66,6 +66,7 @@ private Q_SLOTS:
             {"ruling at Gus's", "+ + + C C C C E M C ?"},
             {"bulletin", "+ + + C C C C E M C ?"},
             {"bulletin at Gus's", "+ + + C C C C E M C ?"},
+            {"next year of Gus", "+ + + C C C C E M C ?"},
             {"question at Gus's", "+ + + C C C C E M C ?"},
             {"question settled at Gus's", "+ + + C C C C E M C ?"},
             {"answer at Gus's", "+ + + + + N + E M N ?"},

@@ -92,6 +92,7 @@ TestCase {
         case "desk":
         case "map":
         case "years":
+        case "winter":
         case "typing":
         case "publish":
         case "news":

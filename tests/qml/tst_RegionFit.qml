@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Map and tables in every size, light and size of type.
+// Map, tables and winter in every size, light and size of type.
 import QtQuick
 import QtTest
 import Duskrow.Testing
@@ -57,6 +57,15 @@ WalkCase {
             wait(50);
             judge(main, "years " + view, complaints);
         }
+        main.back();
+        main.open("winter", "");
+        const winter = find(main.contentItem, "pages").currentItem;
+        tryVerify(() => winter.winter.isRead);
+        wait(50);
+        judge(main, "winter", complaints);
+        winter.list.positionViewAtEnd();
+        wait(50);
+        judge(main, "winter, its end", complaints);
         verify(complaints.length === 0, "\n  " + complaints.join("\n  ") + "\n");
     }
 }

@@ -126,7 +126,7 @@ bool NaiveRoster::counts(const Change& change, const Change* maker) const
     if (isCoordinator(change.ref.stream)) return !m_forRoots.contains(change.ref);
     static const std::set<std::string> coordinators{"programme", "season", "district", "protocol_use",
         "member", "invitation", "assignment", "ruling", "admission", "question", "station", "temperature",
-        "bulletin"};
+        "bulletin", "next_year"};
     if (coordinators.contains(change.kind)) return false;
     if (change.kind == "device") return isOwnClaim(change);
     const Uuid member = device->second.member;

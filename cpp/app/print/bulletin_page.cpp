@@ -20,6 +20,7 @@ constexpr double smallestType = 7;
 constexpr double gutter = 18;
 constexpr double pictureWidth = 420; // pixels that a picture is laid out for
 constexpr double saidShare = 0.54; // of the width, for what is said in words
+constexpr double nameShare = 0.22; // of the width, for the name of a district
 
 QString words(const std::string& text)
 {
@@ -118,7 +119,8 @@ double BulletinPage::districts(const SheetPen& pen, const QPointF& at, double wi
 {
     const text::BulletinWords& says = m_document.words;
     double y = at.y() + pen.heading(words(says.districtsHeading), at, width);
-    y += row(pen, lines(says.columns), {at.x(), y}, width, {.size = 0.85, .weight = QFont::DemiBold});
+    y += pen.nameAndCells(
+        lines(says.columns), {at.x(), y}, width, nameShare, {.size = 0.85, .weight = QFont::DemiBold});
     bool isWithheld = false;
     for (std::size_t i = 0; i < std::min(m_rows, says.districts.size()); ++i) {
         const text::AreaWords& area = says.districts[i];
@@ -127,7 +129,8 @@ double BulletinPage::districts(const SheetPen& pen, const QPointF& at, double wi
             cells << (cell < area.cells.size() ? words(area.cells[cell]) : QStringLiteral("–"));
         isWithheld = isWithheld || area.cells.empty();
         pen.rule({at.x(), y}, {at.x() + width, y}, 0.5, true);
-        y += row(pen, cells, {at.x(), y}, width, {.weight = i == 0 ? QFont::DemiBold : QFont::Normal});
+        y += pen.nameAndCells(
+            cells, {at.x(), y}, width, nameShare, {.weight = i == 0 ? QFont::DemiBold : QFont::Normal});
     }
     QStringList notes;
     if (isWithheld) notes << BulletinPageWords::tr("–: fewer than 5 farms report, so nothing is said.");
@@ -137,23 +140,6 @@ double BulletinPage::districts(const SheetPen& pen, const QPointF& at, double wi
     if (!notes.isEmpty())
         y += pen.words(notes.join(QChar(u' ')), {at.x(), y}, width, {.size = 0.85, .isSoft = true});
     return y;
-}
-
-// The name has the most room; every cell may wrap.
-double BulletinPage::row(const SheetPen& pen, const QStringList& cells, const QPointF& at, double width,
-    const PenStyle& style) const
-{
-    constexpr double nameShare = 0.22;
-    const double pad = pen.type() * 0.25;
-    double x = at.x();
-    double high = 0;
-    for (int i = 0; i < cells.size(); ++i) {
-        const double wide =
-            i == 0 ? width * nameShare : width * (1 - nameShare) / static_cast<double>(cells.size() - 1);
-        high = std::max(high, pen.words(cells[i], {x, at.y() + pad}, wide - pen.type() * 0.5, style));
-        x += wide;
-    }
-    return high + 2 * pad;
 }
 
 } // namespace duskrow::app

@@ -23,8 +23,6 @@ private:
     double said(const SheetPen& pen, const QPointF& at, double width) const;
     double pictures(const SheetPen& pen, const QPointF& at, double width) const;
     double districts(const SheetPen& pen, const QPointF& at, double width) const;
-    double row(const SheetPen& pen, const QStringList& cells, const QPointF& at, double width,
-        const PenStyle& style) const;
     [[nodiscard]] bool tryType(double type);
 
     const formats::BulletinDocument& m_document;

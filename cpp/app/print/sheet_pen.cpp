@@ -184,6 +184,21 @@ double SheetPen::table(
     return y - at.y() + m_type * 0.3;
 }
 
+double SheetPen::nameAndCells(
+    const QStringList& cells, const QPointF& at, double width, double nameShare, const PenStyle& style) const
+{
+    const double pad = m_type * 0.25;
+    double x = at.x();
+    double high = 0;
+    for (qsizetype i = 0; i < cells.size(); ++i) {
+        const double wide =
+            i == 0 ? width * nameShare : width * (1 - nameShare) / static_cast<double>(cells.size() - 1);
+        high = std::max(high, words(cells[i], {x, at.y() + pad}, wide - m_type * 0.5, style));
+        x += wide;
+    }
+    return high + 2 * pad;
+}
+
 void SheetPen::rule(const QPointF& from, const QPointF& to, double width, bool isSoft) const
 {
     if (!m_painter) return;

@@ -42,6 +42,9 @@ public:
     // from, count  the rows to show; the sums stand under the last row of all
     double table(const text::SheetTable& table, std::size_t from, std::size_t count, const QPointF& at,
         double width) const;
+    // A row of a table whose cells may wrap: the name, then the others in equal columns.
+    double nameAndCells(const QStringList& cells, const QPointF& at, double width, double nameShare,
+        const PenStyle& style = {}) const;
     [[nodiscard]] double rowHeight() const;
 
     void rule(const QPointF& from, const QPointF& to, double width, bool isSoft = false) const;

@@ -12,7 +12,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::int64_t most = 1'000'000'000;
+constexpr std::int64_t largestFigure = 1'000'000'000;
 constexpr int mostLevels = 4;
 
 Json newsJson(const AreaNews& area)
@@ -54,10 +54,10 @@ std::optional<int> level(const Json& json, const char* name)
 
 std::optional<AreaFigures> figuresIn(const Json& json)
 {
-    const auto counted = whole(json, "counted", 0, most);
-    const auto expected = whole(json, "expected", 0, most);
-    const auto week = whole(json, "week_median", 0, most);
-    const auto season = whole(json, "season_median", 0, most);
+    const auto counted = whole(json, "counted", 0, largestFigure);
+    const auto expected = whole(json, "expected", 0, largestFigure);
+    const auto week = whole(json, "week_median", 0, largestFigure);
+    const auto season = whole(json, "season_median", 0, largestFigure);
     if (!counted || !expected || !week || !season) return std::nullopt;
     AreaFigures figures;
     figures.counted = static_cast<std::size_t>(*counted);

@@ -5,6 +5,7 @@
 
 #include "domain/base/utf8.h"
 #include "domain/records/bulletin.h"
+#include "domain/records/next_year.h"
 #include "domain/records/programme.h"
 #include "domain/records/question.h"
 #include "domain/records/roster.h"
@@ -29,7 +30,7 @@ const std::vector<const RecordKind*>& recordKinds()
         &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>(), &kindOf<Walk>(),
         &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Station>(), &kindOf<Temperature>(), &kindOf<Device>(),
         &kindOf<Invitation>(), &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>(),
-        &kindOf<Question>(), &kindOf<Answer>(), &kindOf<PublishedBulletin>()};
+        &kindOf<Question>(), &kindOf<Answer>(), &kindOf<PublishedBulletin>(), &kindOf<NextYear>()};
     return kinds;
 }
 

@@ -11,9 +11,9 @@ namespace {
 // Kinds of the whole programme, which growers and agronomists read but do not write.
 bool isCoordinatorKind(const std::string& kind)
 {
-    static constexpr std::array<std::string_view, 13> kinds{"programme", "season", "district", "protocol_use",
+    static constexpr std::array<std::string_view, 14> kinds{"programme", "season", "district", "protocol_use",
         "member", "invitation", "assignment", "ruling", "admission", "question", "station", "temperature",
-        "bulletin"};
+        "bulletin", "next_year"};
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 

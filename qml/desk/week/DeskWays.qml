@@ -8,12 +8,15 @@ import Duskrow.Theme
 ColumnLayout {
     id: root
 
+    property bool hasSeason: true
+
     signal opened(string route, string subject)
 
     spacing: Theme.gap
 
     ListCard {
         objectName: "desk"
+        visible: root.hasSeason
         title: qsTr("This week’s desk")
         subtitle: qsTr("Who has reported, typing counts in, and what to look at")
         Layout.fillWidth: true
@@ -22,6 +25,7 @@ ColumnLayout {
 
     ListCard {
         objectName: "publish"
+        visible: root.hasSeason
         title: qsTr("Bulletin")
         subtitle: qsTr("The week as everybody may read it, and publishing it")
         Layout.fillWidth: true
@@ -30,6 +34,7 @@ ColumnLayout {
 
     ListCard {
         objectName: "map"
+        visible: root.hasSeason
         title: qsTr("Map")
         subtitle: qsTr("Every trap, what lies between them, and your boundaries")
         Layout.fillWidth: true
@@ -38,6 +43,7 @@ ColumnLayout {
 
     ListCard {
         objectName: "years"
+        visible: root.hasSeason
         title: qsTr("Weeks and years")
         subtitle: qsTr("Districts by week, and this year against the last ones")
         Layout.fillWidth: true
@@ -45,7 +51,16 @@ ColumnLayout {
     }
 
     ListCard {
+        objectName: "winter"
+        title: qsTr("Winter")
+        subtitle: qsTr("What to order, whom to thank, and who goes on")
+        Layout.fillWidth: true
+        onClicked: root.opened("winter", "")
+    }
+
+    ListCard {
         objectName: "import"
+        visible: root.hasSeason
         title: qsTr("Bring in past years")
         subtitle: qsTr("Counts from a spreadsheet: looked at before anything is kept, and taken back in one go")
         Layout.fillWidth: true
