@@ -6,8 +6,7 @@
 
 namespace duskrow::app {
 
-// What is still to come at the viewer's traps, as a calendar of whole days. At most one alarm a week: the
-// evening of the count day. The same thing keeps its uid, so that the file may be read in again.
+// What is still to come at the viewer's traps, as publish/season_events.h says.
 //
 // name   of the programme
 // stamp  when the file is made

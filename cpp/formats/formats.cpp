@@ -27,10 +27,18 @@ Result<std::vector<ExportedFile>> exportCsv(const ExportInput& input)
     return files;
 }
 
-constexpr std::array<Format, 4> known{{
+Result<std::vector<ExportedFile>> exportCalendar(const ExportInput& input)
+{
+    auto bytes = writeCalendar({input.programme, input.made, input.events});
+    if (!bytes) return bytes.error();
+    return std::vector<ExportedFile>{{"season.ics", std::move(*bytes)}};
+}
+
+constexpr std::array<Format, 5> known{{
     {"csv", "csv", "text/csv; charset=utf-8; header=present", "format.csv", exportCsv},
     {"geojson", "geojson", "application/geo+json", "format.geojson", exportGeoJson},
     {"gpx", "gpx", "application/gpx+xml", "format.gpx", exportGpx},
+    {"ics", "ics", "text/calendar; charset=utf-8", "format.ics", exportCalendar},
     {"dwca", "zip", "application/zip", "format.dwca", exportDarwinCore},
 }};
 

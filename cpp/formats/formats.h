@@ -8,6 +8,7 @@
 
 #include "domain/base/result.h"
 #include "formats/csv.h"
+#include "formats/icalendar.h"
 #include "formats/trap_records.h"
 
 namespace duskrow::formats {
@@ -15,6 +16,7 @@ namespace duskrow::formats {
 struct ExportInput {
     std::vector<Table> tables;
     std::vector<ExportedTrap> traps = {};
+    std::vector<CalendarEvent> events = {}; // what is still to come of the season
     std::string programme = {};
     std::string programmeKey = {}; // as in BulletinDocument
     domain::Instant made = {};

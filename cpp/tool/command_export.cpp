@@ -4,8 +4,10 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "domain/rules/protocol_rules.h"
 #include "domain/rules/trap_place.h"
 #include "formats/formats.h"
+#include "publish/season_events.h"
 #include "text/amounts.h"
 #include "text/season_text.h"
 #include "tool/arguments.h"
@@ -95,6 +97,32 @@ Result<Done> addSeasons(
     return Done{};
 }
 
+// Of the season of the day looked from, where there is one.
+Result<Done> addEvents(
+    store::Reader& reader, LocalDay today, ProtocolShelf& shelf, formats::ExportInput& input)
+{
+    const auto season = store::seasonOfYear(reader, yearOf(today));
+    if (!season) return season.error();
+    if (!*season) return Done{};
+    const auto records = namedRecords(reader, **season, store::VisitsFor::Due);
+    if (!records) return records.error();
+    const SeasonWeek week = seasonWeekOf(**season).value_or(SeasonWeek{});
+    const std::chrono::year year{yearOf(today)};
+    std::map<std::pair<std::string, std::string>, DueRules>
+        rules; // by pest and trap type; they stay where they are
+    publish::TrapsToPlan plan;
+    for (const Trap& trap : records->traps) {
+        const auto protocol = shelf.of(trap.pest);
+        if (!protocol) return protocol.error();
+        const auto [ofTrap, isNew] = rules.try_emplace({trap.pest, trap.trapType});
+        if (isNew) ofTrap->second = dueRulesOf(**protocol, trap.trapType, year, week);
+        plan.traps.push_back({records->facts(trap), ofTrap->second});
+        plan.titles[trap.id] = records->title(trap);
+    }
+    input.events = publish::seasonEvents(plan, today);
+    return Done{};
+}
+
 Result<Done> writeFiles(const QDir& folder, const std::vector<formats::ExportedFile>& files)
 {
     // All names are looked at before the first file is written.
@@ -135,6 +163,7 @@ Result<int> exportStore(const ExportLine& line)
         input.programmeKey = formatUuid(programmes->front().id);
     }
     if (const auto added = addSeasons(**reader, *today, shelf, input); !added) return added.error();
+    if (const auto added = addEvents(**reader, *today, shelf, input); !added) return added.error();
     const auto files = format->write(input);
     if (!files) return files.error();
     const QDir folder(QString::fromStdString(line.out));

@@ -256,6 +256,32 @@ private Q_SLOTS:
         QCOMPARE(bytesOf(QStringLiteral("tables/visits.csv")), QByteArray("mine"));
     }
 
+    // What is still to come, read by a library that is not ours; the same again is the same file.
+    void exportedForCalendars()
+    {
+        QCOMPARE(run("export @demo @days --as ics --on 2026-07-14").exit, 0);
+        QProcess python;
+        python.start(QStringLiteral("/usr/bin/python3"),
+            {QStringLiteral("-c"),
+                QStringLiteral(
+                    "import icalendar, sys\n"
+                    "found = icalendar.Calendar.from_ical(open(sys.argv[1], 'rb').read()).walk('VEVENT')\n"
+                    "starts = [str(one.decoded('dtstart')) for one in found]\n"
+                    "print(len(found), min(starts) >= '2026-07-14', len({str(o['uid']) for o in found}),\n"
+                    "      any(str(o['summary']).startswith('Count') and o.walk('VALARM') for o in found))"),
+                path(QStringLiteral("days/season.ics"))});
+        QVERIFY(python.waitForFinished());
+        const QStringList told =
+            QString::fromUtf8(python.readAllStandardOutput()).split(u' ', Qt::SkipEmptyParts);
+        QVERIFY2(told.size() == 4, python.readAllStandardError().constData());
+        QVERIFY2(told[0].toInt() > 1, qPrintable(told[0]));
+        QCOMPARE(told[1], QStringLiteral("True"));
+        QCOMPARE(told[2], told[0]);
+        QCOMPARE(told[3].trimmed(), QStringLiteral("True"));
+        QCOMPARE(run("export @demo @days2 --as ics --on 2026-07-14").exit, 0);
+        QCOMPARE(bytesOf(QStringLiteral("days/season.ics")), bytesOf(QStringLiteral("days2/season.ics")));
+    }
+
     // The desk's own export in open forms: as many traps as the tables have, readable by programs that are
     // not ours.
     void exportedForMaps()
