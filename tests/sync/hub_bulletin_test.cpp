@@ -53,6 +53,10 @@ private Q_SLOTS:
         // Who has it already is told so.
         const std::string tag = headerOf(read(home), "ETag");
         QCOMPARE(m_scene->ask(Method::Get, home, {}, {}, {{"if-none-match", tag}}).status, 304);
+        const Response head = m_scene->ask(Method::Head, home, {}, {}, {});
+        QCOMPARE(head.status, 200);
+        QCOMPARE(headerOf(head, "ETag"), tag);
+        QCOMPARE(m_scene->ask(Method::Head, "/bulletin/", {}, {}, {}).status, 302);
         // The desk sees what the hub has.
         const Response list =
             m_scene->ask(Method::Get, m_scene->path() + "/publications", {}, m_founder->token);

@@ -72,6 +72,9 @@ const std::vector<CallRow>& callRows()
         {"bulletins", Get, "/bulletin", Needs::Nothing, 0, bulletins},
         {"bulletins", Get, "/bulletin/", Needs::Nothing, 0, bulletins},
         {"bulletin", Get, "/bulletin/:/:", Needs::Nothing, 0, bulletinFile},
+        {"head-bulletins", Head, "/bulletin", Needs::Nothing, 0, bulletins}, // their bodies are not sent
+        {"head-bulletins", Head, "/bulletin/", Needs::Nothing, 0, bulletins},
+        {"head-bulletin", Head, "/bulletin/:/:", Needs::Nothing, 0, bulletinFile},
     };
     return rows;
 }
