@@ -4,6 +4,7 @@
 #include "store/season_flags.h"
 #include "text/amounts.h"
 #include "text/flag_text.h"
+#include "text/question_text.h"
 #include "tool/commands.h"
 #include "tool/flags_json.h"
 #include "tool/output.h"
@@ -44,6 +45,39 @@ void printFlag(const SeasonRecords& records, const Flag& flag)
     print(QStringLiteral("    %1").arg(text::goodCounts(flag.check)));
 }
 
+QString memberName(const SeasonRecords& records, const Uuid& member)
+{
+    const auto name = records.names.find(member);
+    return name == records.names.end() ? said(QT_TRANSLATE_NOOP("Tool", "somebody")) : name->second;
+}
+
+void printQuestion(const SeasonRecords& records, const store::AskedQuestion& asked)
+{
+    const Trap* trap = trapIn(records, asked.question.trap);
+    QStringList head;
+    if (asked.question.day) head << text::day(*asked.question.day);
+    head << (trap ? records.title(*trap) : said(QT_TRANSLATE_NOOP("Tool", "a trap not known here")));
+    print(QString());
+    print(head.join(QStringLiteral(" · ")));
+    //: names, a day, and what was asked
+    print(said(QT_TRANSLATE_NOOP("Tool", "    %1 asked %2, %3: %4"))
+              .arg(memberName(records, asked.by), memberName(records, asked.question.member),
+                  text::shortDay(asked.on), QString::fromStdString(asked.question.words)));
+    if (!asked.answer) return print(said(QT_TRANSLATE_NOOP("Tool", "    No answer yet.")));
+    //: a name, a day, and what was answered
+    print(said(QT_TRANSLATE_NOOP("Tool", "    %1 answered, %2: %3"))
+              .arg(memberName(records, asked.answer->by), text::shortDay(asked.answer->on),
+                  text::answerWords(asked.answer->answer)));
+}
+
+void printQuestions(const SeasonRecords& records, const std::vector<store::AskedQuestion>& questions)
+{
+    if (questions.empty()) return;
+    print(QString());
+    print(said(QT_TRANSLATE_NOOP("Tool", "Asked and not settled: %1.")).arg(questions.size()));
+    for (const store::AskedQuestion& asked : questions) printQuestion(records, asked);
+}
+
 void printFlags(const SeasonRecords& records, const std::vector<Flag>& flags, LocalDay today)
 {
     print(seasonHead(records.season, today));
@@ -66,10 +100,14 @@ Result<int> sayFlags(const FlagsLine& line)
     if (!records) return records.error();
     const auto flags = store::flagsOfSeason(*seen->reader, seen->season, today);
     if (!flags) return flags.error();
-    if (line.asJson)
-        print(QString::fromStdString(flagsJson(*records, *flags, today)));
-    else
-        printFlags(*records, *flags, today);
+    const auto questions = store::openQuestions(*seen->reader);
+    if (!questions) return questions.error();
+    if (line.asJson) {
+        print(QString::fromStdString(flagsJson(*records, *flags, *questions, today)));
+        return 0;
+    }
+    printFlags(*records, *flags, today);
+    printQuestions(*records, *questions);
     return 0;
 }
 

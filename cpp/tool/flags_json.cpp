@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "text/flag_text.h"
+#include "text/question_text.h"
 #include "tool/json_values.h"
 
 namespace duskrow::tool {
@@ -119,13 +120,41 @@ const Trap* trapIn(const SeasonRecords& records, const Uuid& id)
     return found == records.traps.end() ? nullptr : &*found;
 }
 
-std::string flagsJson(const SeasonRecords& records, const std::vector<Flag>& flags, LocalDay today)
+namespace {
+
+Json memberJson(const SeasonRecords& records, const Uuid& member)
+{
+    const auto name = records.names.find(member);
+    return {{"member", idJson(member)},
+        {"name", name == records.names.end() ? Json() : Json(name->second.toStdString())}};
+}
+
+Json questionJson(const SeasonRecords& records, const store::AskedQuestion& asked)
+{
+    Json answer;
+    if (asked.answer)
+        answer = {{"by", memberJson(records, asked.answer->by)}, {"on", formatDay(asked.answer->on)},
+            {"words", text::answerWords(asked.answer->answer).toStdString()}};
+    const Question& question = asked.question;
+    return {{"question", formatUuid(question.id)}, {"about", idJson(question.subject)},
+        {"trap", idJson(question.trap)}, {"trap_name", titleJson(records, question.trap)},
+        {"day", orNull(question.day)}, {"words", question.words}, {"by", memberJson(records, asked.by)},
+        {"on", formatDay(asked.on)}, {"asked", memberJson(records, question.member)},
+        {"answer", std::move(answer)}};
+}
+
+} // namespace
+
+std::string flagsJson(const SeasonRecords& records, const std::vector<Flag>& flags,
+    const std::vector<store::AskedQuestion>& questions, LocalDay today)
 {
     Json all = Json::array();
     for (const Flag& flag : flags) all.push_back(flagJson(records, flag));
+    Json open = Json::array();
+    for (const store::AskedQuestion& asked : questions) open.push_back(questionJson(records, asked));
     const auto& year = records.season.year;
-    const Json json{
-        {"season", year ? Json(*year) : Json()}, {"day", formatDay(today)}, {"flags", std::move(all)}};
+    const Json json{{"season", year ? Json(*year) : Json()}, {"day", formatDay(today)},
+        {"flags", std::move(all)}, {"questions", std::move(open)}};
     return json.dump(2, ' ', false, Json::error_handler_t::replace);
 }
 

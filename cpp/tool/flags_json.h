@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "domain/rules/flag.h"
+#include "store/questions.h"
 #include "tool/season_records.h"
 
 namespace duskrow::tool {
@@ -14,7 +15,8 @@ QString observerName(const SeasonRecords& records, const domain::Observer& obser
 // The trap a record belongs to; null when it is not here.
 const domain::Trap* trapIn(const SeasonRecords& records, const domain::Uuid& id);
 
-std::string flagsJson(
-    const SeasonRecords& records, const std::vector<domain::Flag>& flags, domain::LocalDay today);
+// questions  that coordinators asked and nobody settled
+std::string flagsJson(const SeasonRecords& records, const std::vector<domain::Flag>& flags,
+    const std::vector<store::AskedQuestion>& questions, domain::LocalDay today);
 
 } // namespace duskrow::tool

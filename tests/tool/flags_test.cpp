@@ -2,6 +2,7 @@
 #include <QJsonArray>
 
 #include "domain/log/edit.h"
+#include "domain/records/question.h"
 #include "store/queries.h"
 #include "store/store.h"
 #include "tool/tool_program.h"
@@ -108,6 +109,13 @@ class FlagsCommandTest : public QObject, private duskrow::tests::ToolProgram {
             slip.pest = Moths{4'000};
             batch.edits.push_back(correction((*visits)[2], slip, trap.site));
             m_planted["far_above_around"] = slip.id;
+            Question question;
+            question.id = idOf(150);
+            question.subject = slip.id;
+            question.trap = trap.id;
+            question.day = slip.day;
+            question.words = "4,000 moths are far above the traps around. Is it right?";
+            batch.edits.push_back(creation(question, trap.site));
             break;
         }
         QVERIFY(m_planted.size() == 6);
@@ -172,6 +180,23 @@ private Q_SLOTS:
             isSeen = isSeen || numbers[QStringLiteral("moths")].toInt() == 4'000;
         }
         QVERIFY(isSeen);
+    }
+
+    void whatIsAskedAndNotSettled()
+    {
+        const auto questions =
+            run("flags @faulty --on 2026-07-14 --json").json()[QStringLiteral("questions")].toArray();
+        QCOMPARE(questions.size(), 1);
+        const QJsonObject asked = questions[0].toObject();
+        QCOMPARE(asked[QStringLiteral("about")].toString().toStdString(),
+            formatUuid(m_planted["far_above_around"]));
+        QVERIFY(asked[QStringLiteral("trap_name")].isString());
+        QVERIFY(asked[QStringLiteral("answer")].isNull());
+        QVERIFY(asked[QStringLiteral("words")].toString().startsWith(QStringLiteral("4,000 moths")));
+        const Ran ran = run("flags @faulty --on 2026-07-14");
+        QVERIFY2(ran.out.contains(QStringLiteral("Asked and not settled: 1.")), qPrintable(ran.out));
+        QVERIFY(ran.out.contains(QStringLiteral("No answer yet.")));
+        QVERIFY(!run("flags @demo --on 2026-07-14").out.contains(QStringLiteral("Asked and not settled")));
     }
 
     void lookingChangesNothing()
