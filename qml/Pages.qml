@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"].concat(root.withOthers.keys).concat(root.ofDesk.keys)
+    readonly property list<string> keys: ["season", "pestCalendar", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"].concat(root.withOthers.keys).concat(root.ofDesk.keys)
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -23,6 +23,14 @@ QtObject {
             model: root.app.season(seasonPage.subject)
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component pestCalendar: Component {
+        PestCalendar {
+            id: pestCalendarPage
+            model: root.app.pestCalendar(pestCalendarPage.subject)
+            onBack: root.left()
         }
     }
 

@@ -283,6 +283,11 @@ CalendarViewModel* App::calendar()
     return make<CalendarViewModel>();
 }
 
+PestCalendarViewModel* App::pestCalendar(const QString& trap)
+{
+    return make<PestCalendarViewModel>(trap);
+}
+
 ProgrammeViewModel* App::programme()
 {
     return make<ProgrammeViewModel>();

@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
+#include "app/calendar/pest_calendar_view_model.h"
 #include "app/calendar_view_model.h"
 #include "app/correction_view_model.h"
 #include "app/desk/desk_view_model.h"
@@ -126,6 +127,7 @@ public:
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
     Q_INVOKABLE duskrow::app::YearViewModel* year();
     Q_INVOKABLE duskrow::app::CalendarViewModel* calendar();
+    Q_INVOKABLE duskrow::app::PestCalendarViewModel* pestCalendar(const QString& trap);
     Q_INVOKABLE duskrow::app::ProgrammeViewModel* programme();
     Q_INVOKABLE duskrow::app::ProtocolViewModel* protocol(const QString& pest);
     Q_INVOKABLE duskrow::app::ExchangeViewModel* exchange();

@@ -2,9 +2,12 @@
 #include <QCoreApplication>
 #include <QFileInfo>
 
+#include <algorithm>
+
 #include "domain/import/temperature_plan.h"
 #include "domain/rules/heat_course.h"
 #include "domain/rules/typed_place.h"
+#include "domain/rules/typed_time.h"
 #include "store/import_ledger.h"
 #include "store/import_run.h"
 #include "store/queries.h"
@@ -33,6 +36,7 @@ struct TemperaturesLine {
     TemperatureFileLine file;
     std::string station;
     std::string position;
+    std::string dayEnds;
     std::string keys;
     bool dryRun = false;
     bool asJson = false;
@@ -41,6 +45,7 @@ struct TemperaturesLine {
 struct TemperaturesPreview {
     formats::TemperatureReading reading;
     ImportPlan plan;
+    std::optional<int> dayEndsMinute; // of the station's own day; nothing where nobody told it
 };
 
 std::size_t madeOf(const ImportPlan& plan, const char* kind)
@@ -62,6 +67,11 @@ Result<TemperaturesPreview> previewOf(Holding& holding, const TemperaturesLine& 
         if (!place) return place.error();
         told.place = *place;
     }
+    if (!line.dayEnds.empty()) {
+        const auto time = parseTimeOfDay(line.dayEnds);
+        if (!time) return time.error();
+        told.dayEndsMinute = static_cast<int>(time->count());
+    }
     const auto stations = store::stations(*holding.reader, true);
     if (!stations) return stations.error();
     const Uuid station = stationNamed(*stations, holding.store->programme(), line.station);
@@ -70,7 +80,9 @@ Result<TemperaturesPreview> previewOf(Holding& holding, const TemperaturesLine& 
     auto plan = planTemperatures(reading->rows, *reading->scale.unit, std::move(reading->refused), told,
         *stations, *known, holding.store->programme());
     plan.repeated = reading->repeated;
-    return TemperaturesPreview{std::move(*reading), std::move(plan)};
+    const auto there = std::ranges::find(*stations, station, &Station::id);
+    if (!told.dayEndsMinute && there != stations->end()) told.dayEndsMinute = there->dayEndsMinute;
+    return TemperaturesPreview{std::move(*reading), std::move(plan), told.dayEndsMinute};
 }
 
 Json previewJson(const TemperaturesPreview& preview)
@@ -91,6 +103,7 @@ Json previewJson(const TemperaturesPreview& preview)
             {{"date", reading.header[reading.columns.day]},
                 {"minimum", reading.header[reading.columns.minimum]},
                 {"maximum", reading.header[reading.columns.maximum]}}},
+        {"day_ends_minute", preview.dayEndsMinute ? Json(*preview.dayEndsMinute) : Json()},
         {"days", reading.rows.size()}, {"first", days.empty() ? Json() : Json(formatDay(days.front().day))},
         {"last", days.empty() ? Json() : Json(formatDay(days.back().day))}, {"gaps", gaps},
         {"stations_made", madeOf(preview.plan, "station")},
@@ -106,6 +119,9 @@ void printPreview(const TemperaturesPreview& preview)
     print(said(QT_TRANSLATE_NOOP("Tool", "Day: “%1”. Lowest: “%2”. Highest: “%3”. Degrees: %4."))
               .arg(heading(reading.columns.day), heading(reading.columns.minimum),
                   heading(reading.columns.maximum), QString::fromLatin1(codeOf(*reading.scale.unit))));
+    if (preview.dayEndsMinute)
+        print(said(QT_TRANSLATE_NOOP("Tool", "A day of the station ends at %1."))
+                  .arg(text::timeOfDay(*preview.dayEndsMinute)));
     print(said(QT_TRANSLATE_NOOP("Tool", "Days: %1 new, %2 there already, %3 refused."))
               .arg(madeOf(preview.plan, "temperature"))
               .arg(preview.plan.alreadyThere)
@@ -162,6 +178,11 @@ Work declareTemperatures(CLI::App& line)
         ->type_name("NAME");
     line.add_option("--position", typed->position, "Where it stands; sites take the nearest station")
         ->type_name("LAT,LON");
+    line.add_option("--day-ends", typed->dayEnds,
+            "When the day of the station ends by the clock there: 00:00, or 09:00 where it is read at nine "
+            "(kept "
+            "with the station and said beside every sum)")
+        ->type_name("TIME");
     line.add_flag("--dry-run", typed->dryRun, "Show what would be made, and keep nothing");
     line.add_flag("--json", typed->asJson, "The preview and what was kept, for other programs");
     addKeys(line, typed->keys);

@@ -4,35 +4,50 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
-#include "domain/rules/flight_prior.h"
-#include "tool/trap_results.h"
+#include "domain/rules/flight_axis.h"
+#include "store/site_calendar.h"
+#include "tool/season_asked.h"
 
 namespace duskrow::tool {
 
-// What is expected of a flight, from the protocol and the past seasons of the store.
-//
-// Errors  those of reading the store; Empty {"flight_model"} where the protocol has none
-domain::Result<domain::PriorOfPast> priorFor(store::Reader& reader, const domain::Protocol& protocol,
-    const std::string& trapType, std::chrono::year year, domain::LocalDay today);
+enum class Axis { Days, Warmth }; // "day", "degree-days"
 
-// The latest end of any interval, else the day asked.
-double lastLook(std::span<const domain::TrapFlight> traps, double otherwise);
+struct OneFlight {
+    std::string name;
+    domain::FlightPosterior flight;
+    std::string station = {}; // of the axis of warmth
+    std::shared_ptr<const domain::HeatCourse> course = {}; // likewise
+};
+
+// The flights of a pest in one season, each trap and each district.
+struct Flights {
+    std::string pest;
+    std::chrono::year year{};
+    Axis axis = Axis::Days;
+    domain::HeatUnit unit = domain::HeatUnit::Celsius; // of the axis of warmth
+    std::size_t pastYears = 0;
+    std::vector<OneFlight> traps = {};
+    std::vector<OneFlight> districts = {};
+    // Traps whose station has no temperatures, or none that reach over the flight: on the axis of warmth they
+    // are left out.
+    std::vector<std::string> withoutWarmth = {};
+};
+
+struct FlightAsked {
+    SeasonAsked season;
+    std::string pest;
+    std::string trap; // empty: all
+    std::string protocols;
+    Axis axis = Axis::Days;
+};
+
+// Errors  those of lookAt, namedRecords, trapNamed, trapResults and store::site_calendar
+domain::Result<Flights> flightsOfStore(const FlightAsked& asked);
 
 // "early", "around_peak", "past_peak", "cannot_tell"
 const char* codeOf(domain::FlightStage stage);
 
-// Days of a range on the axis of days.
-nlohmann::ordered_json dayRangeJson(const domain::ChanceRange& range, std::chrono::year year);
-// A posterior on the axis of days, without the part that is over unless it is a range.
-nlohmann::ordered_json flightJson(const domain::FlightPosterior& flight, std::chrono::year year);
-
-// The course of warmth at the station nearest to a place, by the protocol's terms. Nothing without a station,
-// temperatures, or terms in the protocol.
-struct HeatThere {
-    domain::HeatCourse course;
-    std::string station;
-};
-domain::Result<std::optional<HeatThere>> heatAt(store::Reader& reader, const domain::Protocol& protocol,
-    const domain::GeoPoint& place, std::chrono::year year);
+// All of it, without the part that is over unless it is a range.
+nlohmann::ordered_json flightsJson(const Flights& flights);
 
 } // namespace duskrow::tool

@@ -167,6 +167,11 @@ ScreenFrame {
         }
     }
 
+    CalendarCard {
+        Layout.fillWidth: true
+        onClicked: root.opened("pestCalendar", root.subject)
+    }
+
     ListCard {
         objectName: "life"
         title: qsTr("Life of this trap")

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "domain/rules/flight_axis.h"
 #include "domain/rules/flight_prior.h"
 #include "domain/rules/heat_course.h"
 
@@ -163,6 +164,47 @@ private Q_SLOTS:
         QVERIFY(std::abs(warm.centre - 150) < 1e-9);
         QVERIFY(std::abs(warm.centreSpread - 30) < 1e-9);
         QVERIFY(std::abs(std::exp(warm.logWidth) - 40) < 1e-9);
+    }
+
+    // The middle is expected on 15 May (135), two spreads of 3 and two widths of 4 later it is 29 May (149).
+    void anAxisOfWarmthReachesOverTheWholeFlight()
+    {
+        const FlightPrior prior{135, 3, std::log(4.0), 0.35};
+        const std::chrono::year year{2026};
+        std::vector<DayTemperature> station;
+        addMay(station, 2026, 20, 28);
+        const auto courseTo = [&](unsigned last) {
+            return heatCourse(average, station, dayOf(2026, 5, 1), dayOf(2026, 5, last));
+        };
+        QVERIFY(!reachesOver(courseTo(31), prior, year)); // it ends with the last measured day
+        station.push_back({dayOf(2026, 5, 29), 15, 25});
+        QVERIFY(reachesOver(courseTo(31), prior, year));
+        QVERIFY(!reachesOver(HeatCourse{}, prior, year));
+    }
+
+    // Each day brings ten degree-days: the flight by warmth is the flight by days, ten times as long.
+    void theFlightByWarmthIsTheFlightByDaysStretched()
+    {
+        std::vector<DayTemperature> station;
+        addMay(station, 2026, 20);
+        const HeatCourse course = heatCourse(average, station, dayOf(2026, 5, 1), dayOf(2026, 5, 31));
+        const std::chrono::year year{2026};
+        const FlightPrior prior{135, 3, std::log(4.0), 0.35};
+        const TrapFlight trap{{124, 128, 6}, {128, 132, 25}, {132, 136, 48}, {136, 140, 30}};
+        const auto byDays = flightPosterior(std::span(&trap, 1), 140, prior);
+        const TrapInWarmth warm{trap, &course};
+        const auto byWarmth = flightOnHeat(std::span(&warm, 1), prior, course, year, dayOf(2026, 5, 20));
+        QVERIFY(byDays && byWarmth);
+        // 30 April is day 120, and nothing is summed before 1 May.
+        const auto apart = [](double warmth, double day) { return std::abs(warmth - 10 * (day - 120)); };
+        const double mean = apart(byWarmth->median().mean, byDays->median().mean);
+        QVERIFY2(mean < 1e-3, qPrintable(QString::number(mean)));
+        QVERIFY(apart(byWarmth->peak().high, byDays->peak().high) < 1e-3);
+        QVERIFY(std::abs(byWarmth->part().low - byDays->part().low) < 1e-9);
+        QCOMPARE(byWarmth->until(), 200.0);
+        const std::vector<TrapFlight> two{trap, {{120, 141, 3}}};
+        QCOMPARE(lastLook(two, 7), 141.0);
+        QCOMPARE(lastLook({}, 7), 7.0);
     }
 };
 

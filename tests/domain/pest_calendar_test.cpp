@@ -5,6 +5,7 @@
 
 #include "domain/protocol/protocol_reader.h"
 #include "domain/protocol_files.h"
+#include "domain/rules/calendar_gaps.h"
 #include "domain/rules/flight_prior.h"
 #include "domain/rules/pest_calendar.h"
 
@@ -171,6 +172,53 @@ private Q_SLOTS:
         const CalendarFacts asked{
             .protocol = silent, .year = std::chrono::year{2026}, .today = dayOf(2026, 7, 1)};
         QVERIFY(pestCalendar(asked).empty());
+        using enum CalendarGap;
+        QVERIFY((calendarGaps(asked, HeatStanding::NoTerms)
+            == std::vector{NoHeatTerms, NoFlightModel, NoLarvaeDays, NoCropDays, NoCutting, NoLabelDays}));
+    }
+
+    // Bertha armyworm as it is carried: days from laying and for canola are known, no sum is.
+    void whatIsMissingIsNamedOnce()
+    {
+        using enum CalendarGap;
+        CalendarFacts asked = facts(dayOf(2026, 7, 20));
+        const auto gaps = [&](HeatStanding heat) { return calendarGaps(asked, heat); };
+        QVERIFY(
+            (gaps(HeatStanding::NoPlace) == std::vector{NoPlace, NoSums, NoSeeding, NoCutting, NoLabelDays}));
+        QVERIFY(gaps(HeatStanding::NoStation).front() == NoStation);
+        QVERIFY(gaps(HeatStanding::NoTemperatures).front() == NoTemperatures);
+        const std::vector<DayTemperature> station{{dayOf(2026, 4, 1), 5, 15}, {dayOf(2026, 4, 9), 5, 15}};
+        const HeatCourse course =
+            heatCourse({HeatMethod::SingleSine, 7}, station, dayOf(2026, 4, 1), dayOf(2026, 9, 30));
+        asked.heat = &course;
+        asked.seededDay = dayOf(2026, 5, 20);
+        QVERIFY((gaps(HeatStanding::There) == std::vector{DaysMissing, NoPastYears, NoSums, NoLabelDays}));
+        asked.labelDays = 7;
+        HeatCourse former = course;
+        former.measuredUntil.reset();
+        former.isAtLeast = false;
+        former.pastYears = 2;
+        asked.heat = &former;
+        QVERIFY((gaps(HeatStanding::There) == std::vector{NoneThisYear, NoSums}));
+        Protocol known = m_protocol;
+        known.heat->sums.push_back({"peak", {}, SumAfter::Start, {400.0, commonPractice, {}}});
+        former.measuredUntil = dayOf(2026, 7, 19);
+        CalendarFacts whole{.protocol = known, .year = std::chrono::year{2026}, .today = dayOf(2026, 7, 20)};
+        whole.heat = &former;
+        whole.cuttingDay = dayOf(2026, 8, 30);
+        whole.seededDay = asked.seededDay;
+        whole.labelDays = 7;
+        QVERIFY(calendarGaps(whole, HeatStanding::There).empty());
+    }
+
+    // Another crop of the protocol has no days of its own, so seeding it tells nothing.
+    void anotherCropHasNoDays()
+    {
+        CalendarFacts asked = facts(dayOf(2026, 7, 20));
+        asked.crop = "flax";
+        using enum CalendarGap;
+        QVERIFY((calendarGaps(asked, HeatStanding::NoPlace)
+            == std::vector{NoPlace, NoSums, NoCropDays, NoCutting, NoLabelDays}));
     }
 };
 

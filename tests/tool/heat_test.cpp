@@ -92,6 +92,31 @@ private Q_SLOTS:
         QCOMPARE(run("check @store.db").exit, 0);
     }
 
+    // Told once, the convention stays with the station; told otherwise, the station is put right and no day
+    // is.
+    void theDayConventionOfAStation()
+    {
+        writeFile("nine.csv", "date,tmin (C),tmax (C)\n2026-05-01,3,15\n2026-05-02,4,18\n");
+        const QString line = QStringLiteral("temperatures @store.db @nine.csv --station Observatory --json");
+        const Ran first = run(line + QStringLiteral(" --day-ends 09:00"));
+        QVERIFY2(first.exit == 0, qPrintable(first.err));
+        QCOMPARE(first.json()[QStringLiteral("day_ends_minute")].toInt(), 540);
+        QCOMPARE(first.json()[QStringLiteral("kept")].toInt(), 3);
+        const Ran again = run(line);
+        QCOMPARE(again.json()[QStringLiteral("day_ends_minute")].toInt(), 540);
+        QCOMPARE(again.json()[QStringLiteral("kept")].toInt(), 0);
+        const Ran midnight = run(line + QStringLiteral(" --day-ends 00:00"));
+        QCOMPARE(midnight.json()[QStringLiteral("day_ends_minute")].toInt(-1), 0);
+        QCOMPARE(midnight.json()[QStringLiteral("kept")].toInt(), 1);
+        QCOMPARE(run(line).json()[QStringLiteral("day_ends_minute")].toInt(-1), 0);
+        const Ran words =
+            run("temperatures @store.db @nine.csv --station Observatory --day-ends 9:00 --dry-run");
+        QVERIFY2(words.out.contains(QStringLiteral("ends at")), qPrintable(words.out));
+        const Ran wrong = run(line + QStringLiteral(" --day-ends 25:00"));
+        QVERIFY(wrong.exit > 1);
+        QVERIFY(wrong.err.contains(QStringLiteral("25:00")));
+    }
+
     void theFlightOfADistrict()
     {
         const Ran ran = run("flight @store.db --on 2026-07-20 --json");
@@ -101,6 +126,46 @@ private Q_SLOTS:
         QVERIFY(!districts.isEmpty());
         const QJsonObject part = districts[0].toObject()[QStringLiteral("part_over")].toObject();
         QVERIFY(part[QStringLiteral("low")].toDouble() < part[QStringLiteral("high")].toDouble());
+    }
+
+    void theFlightByWarmth()
+    {
+        const Ran ran = run("flight @store.db --on 2026-07-20 --axis degree-days --json");
+        QVERIFY2(ran.exit == 0, qPrintable(ran.err));
+        QCOMPARE(ran.json()[QStringLiteral("axis")].toString(), QStringLiteral("degree-days"));
+        QCOMPARE(ran.json()[QStringLiteral("unit")].toString(), QStringLiteral("C"));
+        const QJsonArray traps = ran.json()[QStringLiteral("traps")].toArray();
+        const QJsonArray byDay =
+            run("flight @store.db --on 2026-07-20 --json").json()[QStringLiteral("traps")].toArray();
+        QCOMPARE(traps.size(), byDay.size());
+        // Every day brings 11 degree-days this year: the middle of a flight by warmth is that by days.
+        for (qsizetype i = 0; i < traps.size(); ++i) {
+            const QJsonObject trap = traps[i].toObject();
+            QCOMPARE(trap[QStringLiteral("trap")].toString(),
+                byDay[i].toObject()[QStringLiteral("trap")].toString());
+            QCOMPARE(trap[QStringLiteral("station")].toString(), QStringLiteral("Airport"));
+            const QJsonObject median = trap[QStringLiteral("median")].toObject();
+            const QJsonObject day = byDay[i].toObject()[QStringLiteral("median")].toObject();
+            QVERIFY(median[QStringLiteral("low")].toDouble() < median[QStringLiteral("high")].toDouble());
+            const QDate reached = QDate::fromString(
+                median[QStringLiteral("day")].toObject()[QStringLiteral("middle")].toString(), Qt::ISODate);
+            const QDate middle = QDate::fromString(day[QStringLiteral("middle")].toString(), Qt::ISODate);
+            QVERIFY2(std::abs(reached.daysTo(middle)) <= 3, qPrintable(reached.toString()));
+        }
+        QVERIFY(!ran.json()[QStringLiteral("districts")].toArray().isEmpty());
+        QVERIFY(ran.json()[QStringLiteral("without_warmth")].toArray().isEmpty());
+        QVERIFY(run("flight @store.db --axis moon").err.contains(QStringLiteral("degree-days")));
+    }
+
+    void withoutTemperaturesNoFlightByWarmth()
+    {
+        QVERIFY(run("demo @bare.db --seed 7").exit == 0);
+        const Ran ran = run("flight @bare.db --on 2026-07-20 --axis degree-days --json");
+        QVERIFY2(ran.exit == 0, qPrintable(ran.err));
+        QVERIFY(ran.json()[QStringLiteral("traps")].toArray().isEmpty());
+        QVERIFY(ran.json()[QStringLiteral("without_warmth")].toArray().size() > 5);
+        const Ran words = run("flight @bare.db --on 2026-07-20 --axis degree-days");
+        QVERIFY(words.out.contains(QStringLiteral("duskrow-tool temperatures")));
     }
 
     void theFlightOfAFile()
@@ -114,6 +179,7 @@ private Q_SLOTS:
         const QJsonObject trap = ran.json()[QStringLiteral("traps")].toArray()[0].toObject();
         QCOMPARE(trap[QStringLiteral("phase")].toString(), QStringLiteral("past_peak"));
         QCOMPARE(trap[QStringLiteral("moths")].toInt(), 426);
+        QVERIFY(run("flight @counts.csv --axis degree-days").exit > 1); // a file has no temperatures
     }
 
     void theCalendarOfASite()
@@ -139,6 +205,9 @@ private Q_SLOTS:
         // From 1 April: mean of 12 and 24 degrees, 11 above the base of 7, for 101 days.
         QVERIFY(std::abs(warmth[QStringLiteral("total_measured")].toDouble() - 101 * 11) < 1e-6);
         QCOMPARE(warmth[QStringLiteral("past_years")].toInt(), 2);
+        const QJsonArray missing = ran.json()[QStringLiteral("cannot_be_said")].toArray();
+        QVERIFY(missing.contains(QStringLiteral("no_sums")));
+        QVERIFY(!missing.contains(QStringLiteral("no_temperatures")));
         QVERIFY(run("calendar @store.db --site Nowhere").exit > 1);
     }
 };

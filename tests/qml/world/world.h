@@ -46,6 +46,10 @@ public:
         const QString& keeper, const QString& siteName, const QString& tag, const QString& setDay);
     // So many sites with a trap each, "Site 0001" onwards, all of the member's.
     Q_INVOKABLE void addManyTraps(int count);
+    // A weather station with invented days, April to September of each year up to a day; its day ends at
+    // nine.
+    Q_INVOKABLE void addWarmth(
+        const QString& station, double lat, double lon, int firstYear, const QString& until);
     // The trap came down on a day.
     Q_INVOKABLE void endTrap(const QString& trap, const QString& day);
     // Half-entered work under a key, as a screen leaves it.

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+
 #include "domain/log/fold.h"
 #include "domain/records/bulletin.h"
 #include "domain/records/next_year.h"
 #include "domain/records/programme.h"
 #include "domain/records/roster.h"
 #include "domain/records/visit.h"
+#include "domain/records/weather.h"
 #include "world.h"
 #include "world_values.h"
 
@@ -67,6 +71,37 @@ QVariant World::fieldOf(const QString& kind, const QString& id, const QString& f
     const Folded now = fold(*changes);
     const auto found = now.values.find(field.toStdString());
     return found == now.values.end() ? QVariant() : toVariant(found->second);
+}
+
+// Twelve degrees between night and day; the mean climbs from 4 on 1 April to 19 in the middle of July and
+// falls to 11 at the end of September, a degree up or down by the year.
+void World::addWarmth(const QString& station, double lat, double lon, int firstYear, const QString& until)
+{
+    const app::Session& session = *m_app->session();
+    Station told;
+    told.id = session.newId();
+    told.name = station.toStdString();
+    told.latE7 = std::llround(lat * 1e7);
+    told.lonE7 = std::llround(lon * 1e7);
+    told.dayEndsMinute = 540;
+    std::vector<Edit> edits{creation(told, {})};
+    const LocalDay last = *parseDay(until.toStdString());
+    for (int year = firstYear; year <= yearOf(last); ++year) {
+        const LocalDay start = dayOf(year, 4, 1);
+        for (LocalDay day = start; day <= std::min(last, dayOf(year, 9, 30)); day += std::chrono::days{1}) {
+            const auto gone = (day - start).count();
+            const std::int64_t mean =
+                (gone <= 105 ? 4'000 + 143 * gone : 19'000 - 103 * (gone - 105)) + (year % 3 - 1) * 1'000;
+            Temperature one;
+            one.id = temperatureId(session.programme()->id, told.id, day);
+            one.station = told.id;
+            one.day = day;
+            one.minimum = MilliCelsius{mean - 6'000};
+            one.maximum = MilliCelsius{mean + 6'000};
+            edits.push_back(creation(one, {}));
+        }
+    }
+    keep(std::move(edits));
 }
 
 QStringList World::recordsOf(const QString& kind) const
