@@ -6,7 +6,9 @@
 #include "app/trap_words.h"
 #include "domain/rules/bands.h"
 #include "domain/rules/protocol_rules.h"
+#include "domain/rules/rule_outcomes.h"
 #include "text/amounts.h"
+#include "text/rule_text.h"
 #include "text/season_text.h"
 
 namespace duskrow::app {
@@ -224,7 +226,9 @@ QString SeasonViewModel::scouting() const
 QString SeasonViewModel::standing() const
 {
     QStringList reasons = text::standingReasons(m_season, m_records.trap, m_rules);
-    if (m_season.takesBand() && !m_band)
+    if (m_protocol && m_protocol->noBands)
+        reasons << fromProtocol(*m_protocol->noBands);
+    else if (m_season.takesBand() && !m_band)
         reasons << tr("No band: nobody has published bands for this type of trap.");
     return reasons.join(QLatin1Char(' '));
 }
@@ -249,6 +253,15 @@ QString SeasonViewModel::bandSpan() const
 QString SeasonViewModel::bandMeaning() const
 {
     return m_band ? fromProtocol(m_band->meaning.text) : QString();
+}
+
+QStringList SeasonViewModel::rules() const
+{
+    QStringList lines;
+    if (!m_protocol || !m_isFound) return lines;
+    for (const RuleOutcome& outcome : ruleOutcomes(*m_protocol, m_records.trap.trapType, m_season))
+        lines << text::ruleWords(outcome, Session::language()).line();
+    return lines;
 }
 
 QString SeasonViewModel::caution() const

@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 
+#include "domain/protocol/file_value.h"
+
 namespace duskrow::app {
 
 using namespace duskrow::domain;
@@ -17,6 +19,13 @@ QString trapTitle(const Site& site, const Trap& trap)
 {
     if (site.name.empty()) return tagWords(trap);
     return QStringLiteral("%1 · %2").arg(QString::fromStdString(site.name), tagWords(trap));
+}
+
+QString trapShape(const Protocol* protocol, std::string_view trapType)
+{
+    const TrapType* type = protocol ? protocol->trapType(trapType) : nullptr;
+    const TrapShape shape = type ? type->shape : TrapShape::Bucket;
+    return QString::fromLatin1(choiceWords<TrapShape>[static_cast<std::size_t>(shape)]);
 }
 
 } // namespace duskrow::app

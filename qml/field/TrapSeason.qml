@@ -134,6 +134,11 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
+    RuleLines {
+        lines: root.model.rules
+        Layout.fillWidth: true
+    }
+
     Words {
         objectName: "caution"
         text: root.model.caution

@@ -66,7 +66,8 @@ VisitFrame {
 
     TrapPicture {
         visible: !root.model.detailed
-        description: qsTr("The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket")
+        kind: root.model.trapShape
+        description: bucket ? qsTr("The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket") : qsTr("The trap; its lure hangs inside")
         Layout.fillWidth: true
     }
 

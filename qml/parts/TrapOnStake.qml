@@ -10,6 +10,8 @@ Item {
     required property real entrance
     required property real ground
     required property real perMm
+    property string kind: "bucket"
+    readonly property bool bucket: root.kind === "bucket"
     readonly property real wide: Math.max(26, 165 * root.perMm)
     readonly property real gap: Math.max(5, 24 * root.perMm)
 
@@ -22,8 +24,22 @@ Item {
         color: Theme.wood
     }
 
+    // Any other trap, from afar: a body around its entrance
+    Rectangle {
+        visible: !root.bucket
+        x: -root.wide / 2
+        y: root.entrance - height / 2
+        width: root.wide
+        height: root.wide * 0.62
+        radius: root.wide * 0.1
+        color: Theme.card
+        border.width: 1.5
+        border.color: Theme.trapGreenDark
+    }
+
     // Bucket
     Rectangle {
+        visible: root.bucket
         x: -root.wide * 0.41
         y: root.entrance + root.gap / 2 + root.wide * 0.1
         width: root.wide * 0.82
@@ -36,6 +52,7 @@ Item {
 
     // Collar
     Rectangle {
+        visible: root.bucket
         x: -root.wide / 2
         y: root.entrance + root.gap / 2
         width: root.wide
@@ -57,6 +74,7 @@ Item {
 
     // Lid
     Rectangle {
+        visible: root.bucket
         x: -root.wide * 0.46
         y: root.entrance - root.gap / 2 - height
         width: root.wide * 0.92
@@ -69,6 +87,7 @@ Item {
 
     // Cap of the lure basket
     Rectangle {
+        visible: root.bucket
         x: -root.wide * 0.11
         y: root.entrance - root.gap / 2 - root.wide * 0.33
         width: root.wide * 0.22

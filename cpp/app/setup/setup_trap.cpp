@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/trap_words.h"
 #include "text/amounts.h"
 #include "text/error_text.h"
 
@@ -56,6 +57,11 @@ const TrapType* SetupTrap::type() const
 {
     const Protocol* read = protocol();
     return read ? read->trapType(m_trapType.toStdString()) : nullptr;
+}
+
+QString SetupTrap::trapShape() const
+{
+    return app::trapShape(protocol(), m_trapType.toStdString());
 }
 
 bool SetupTrap::hasLure() const

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "app/trap_words.h"
 #include "app/visit/visit_words.h"
 #include "text/amounts.h"
 
@@ -215,6 +216,11 @@ QString VisitLureViewModel::reentry() const
 QString VisitLureViewModel::today() const
 {
     return QString::fromStdString(formatDay(session().clock().today()));
+}
+
+QString VisitLureViewModel::trapShape() const
+{
+    return app::trapShape(m_entry.book().protocol, m_entry.book().trap.trapType);
 }
 
 } // namespace duskrow::app

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/trap_words.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
 
@@ -275,6 +276,11 @@ void VisitTrapViewModel::raise()
 {
     if (const auto found = suggestion())
         m_entry.change([&](VisitRecords& records) { records.visit.entrance = found->entrance; });
+}
+
+QString VisitTrapViewModel::trapShape() const
+{
+    return app::trapShape(m_entry.book().protocol, m_entry.book().trap.trapType);
 }
 
 } // namespace duskrow::app
