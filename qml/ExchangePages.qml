@@ -8,7 +8,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join", "desk", "typing"]
+    readonly property list<string> keys: ["exchange", "carried", "members", "member", "invite", "differences", "join", "desk", "typing", "publish", "news", "import"]
 
     signal opened(string route, string subject)
     signal left
@@ -17,6 +17,22 @@ QtObject {
         Exchange {
             model: root.app.exchange()
             joinedLine: root.app.joinedLine
+            onBack: root.left()
+            onOpened: (route, subject) => root.opened(route, subject)
+        }
+    }
+
+    readonly property Component publish: Component {
+        Publish {
+            model: root.app.publish()
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component news: Component {
+        News {
+            id: newsPage
+            model: root.app.news(newsPage.subject)
             onBack: root.left()
             onOpened: (route, subject) => root.opened(route, subject)
         }
@@ -77,6 +93,19 @@ QtObject {
             typing: root.app.typing(typingPage.subject)
             onBack: root.left()
         }
+    }
+
+    readonly property Component importing: Component {
+        Import {
+            id: importPage
+            model: root.app.importing()
+            onBack: root.left()
+        }
+    }
+
+    // "import" is no name that a property may have.
+    function page(route: string): Component {
+        return route === "import" ? root.importing : root[route];
     }
 
     readonly property Component join: Component {

@@ -15,7 +15,7 @@ ApplicationWindow {
     property bool isSwitching: false // to another programme
     readonly property bool wide: root.width >= 900
     // A desk takes the whole window.
-    readonly property bool beside: root.wide && !(pages.currentItem as Desk) && !(pages.currentItem as Typing)
+    readonly property bool beside: root.wide && !(pages.currentItem as Desk) && !(pages.currentItem as Typing) && !(pages.currentItem as RegionMap)
     readonly property bool isOpen: root.app.state === App.Open
     readonly property list<string> placeKeys: routes.placeKeys
     readonly property list<string> pageKeys: allPages.keys

@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"].concat(root.withOthers.keys)
+    readonly property list<string> keys: ["season", "life", "history", "correct", "setup", "visit", "samples", "round", "walk", "frames", "decide", "sheet", "programme", "calendar", "protocol", "settings"].concat(root.withOthers.keys).concat(root.ofDesk.keys)
 
     signal opened(string route, string subject)
     signal replaced(string route, string subject)
@@ -166,10 +166,18 @@ QtObject {
         onLeft: root.left()
     }
 
+    readonly property DeskPages ofDesk: DeskPages {
+        app: root.app
+        onOpened: (route, subject) => root.opened(route, subject)
+        onLeft: root.left()
+    }
+
     // Each page stands above under its route.
     function page(route: string): Component {
         if (root.withOthers.keys.includes(route))
-            return root.withOthers[route];
+            return root.withOthers.page(route);
+        if (root.ofDesk.keys.includes(route))
+            return root.ofDesk[route];
         if (root.keys.includes(route))
             return root[route];
         console.error("no page", route);

@@ -65,6 +65,7 @@ QtObject {
     readonly property Component today: Component {
         Today {
             model: root.app.today()
+            questions: root.app.asked()
             onOpened: (route, subject) => root.opened(route, subject)
             onPlaceWanted: key => root.placeWanted(key)
         }

@@ -243,9 +243,29 @@ DeskViewModel* App::desk()
     return make<DeskViewModel>();
 }
 
+PublishViewModel* App::publish()
+{
+    return make<PublishViewModel>();
+}
+
+NewsViewModel* App::news(const QString& bulletin)
+{
+    return make<NewsViewModel>(bulletin);
+}
+
 TypingViewModel* App::typing(const QString& week)
 {
     return make<TypingViewModel>(week);
+}
+
+MapViewModel* App::map()
+{
+    return make<MapViewModel>();
+}
+
+YearsViewModel* App::years()
+{
+    return make<YearsViewModel>();
 }
 
 YearViewModel* App::year()
@@ -266,6 +286,11 @@ ProgrammeViewModel* App::programme()
 ProtocolViewModel* App::protocol(const QString& pest)
 {
     return make<ProtocolViewModel>(pest);
+}
+
+QuestionsViewModel* App::asked()
+{
+    return make<QuestionsViewModel>();
 }
 
 TrapsViewModel* App::traps()
@@ -336,6 +361,11 @@ InviteViewModel* App::invite(const QString& member)
 DifferencesViewModel* App::differences()
 {
     return make<DifferencesViewModel>();
+}
+
+ImportViewModel* App::importing()
+{
+    return make<ImportViewModel>();
 }
 
 JoinViewModel* App::join(const QString& subject)

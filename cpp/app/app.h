@@ -7,7 +7,11 @@
 #include "app/calendar_view_model.h"
 #include "app/correction_view_model.h"
 #include "app/desk/desk_view_model.h"
+#include "app/desk/news_view_model.h"
+#include "app/desk/publish_view_model.h"
+#include "app/desk/region_map_item.h"
 #include "app/desk/typing_view_model.h"
+#include "app/desk/years_view_model.h"
 #include "app/device_settings.h"
 #include "app/exchange/carried_view_model.h"
 #include "app/exchange/differences_view_model.h"
@@ -17,10 +21,12 @@
 #include "app/exchange/member_view_model.h"
 #include "app/exchange/members_view_model.h"
 #include "app/history_view_model.h"
+#include "app/import/import_view_model.h"
 #include "app/life_view_model.h"
 #include "app/print/sheet_view_model.h"
 #include "app/programme_view_model.h"
 #include "app/protocol_view_model.h"
+#include "app/question/questions_view_model.h"
 #include "app/round/round_view_model.h"
 #include "app/season_view_model.h"
 #include "app/session.h"
@@ -115,6 +121,7 @@ public:
     Q_INVOKABLE duskrow::app::DecisionViewModel* decision(const QString& walk);
     Q_INVOKABLE duskrow::app::SheetViewModel* sheet(const QString& walk);
     Q_INVOKABLE duskrow::app::TodayViewModel* today();
+    Q_INVOKABLE duskrow::app::QuestionsViewModel* asked();
     Q_INVOKABLE duskrow::app::TrapsViewModel* traps();
     Q_INVOKABLE duskrow::app::YearViewModel* year();
     Q_INVOKABLE duskrow::app::CalendarViewModel* calendar();
@@ -128,6 +135,11 @@ public:
     Q_INVOKABLE duskrow::app::DifferencesViewModel* differences();
     Q_INVOKABLE duskrow::app::DeskViewModel* desk();
     Q_INVOKABLE duskrow::app::TypingViewModel* typing(const QString& week);
+    Q_INVOKABLE duskrow::app::PublishViewModel* publish();
+    Q_INVOKABLE duskrow::app::NewsViewModel* news(const QString& bulletin);
+    Q_INVOKABLE duskrow::app::MapViewModel* map();
+    Q_INVOKABLE duskrow::app::YearsViewModel* years();
+    Q_INVOKABLE duskrow::app::ImportViewModel* importing();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 
 Q_SIGNALS:

@@ -3,6 +3,7 @@
 
 #include <QJsonDocument>
 
+#include "app/question/question_edits.h"
 #include "store/queries.h"
 #include "text/field_names.h"
 
@@ -120,9 +121,12 @@ void CorrectionViewModel::keep()
     }
     sayHowThePlaceIsKnown(*findKind(m_kind), edit.fields);
     if (const auto checked = checkEdit(edit); !checked) return tell(checked.error());
+    auto edits = saidByCorrecting(session(), m_record);
+    if (!edits) return tell(edits.error());
+    edits->insert(edits->begin(), std::move(edit));
     m_busy = true;
     Q_EMIT busyChanged();
-    session().keep({std::move(edit)}, draftKey(), this, [this](const Result<store::Kept>& answer) {
+    session().keep(std::move(*edits), draftKey(), this, [this](const Result<store::Kept>& answer) {
         m_busy = false;
         Q_EMIT busyChanged();
         if (!answer) return tell(answer.error());

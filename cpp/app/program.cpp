@@ -69,12 +69,12 @@ void doWithoutScreen(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
-int print(const AppOptions& options, const QString& walk, const QString& path)
+int print(const AppOptions& options, const QString& what, const QString& path)
 {
     const QString joined = DeviceSettings(options.settingsFile).storeInsteadOf(options.storePath);
-    const auto done = printWalk({.storePath = joined.isEmpty() ? options.storePath : joined,
+    const auto done = printNow({.storePath = joined.isEmpty() ? options.storePath : joined,
         .keyFolder = options.keyFolder,
-        .walk = walk,
+        .what = what,
         .path = path,
         .clock = options.today ? Clock(*options.today) : Clock()});
     return done ? 0 : refuse(text::sentence(done.error()));
@@ -130,9 +130,10 @@ int runProgram(int argc, char** argv, const std::function<void(QQuickWindow&)>& 
     const QCommandLineOption firstFrame(QStringLiteral("time-first-frame"),
         QStringLiteral("Print how long the first frame took and what memory it needed, then quit."));
     const QCommandLineOption printed(QStringLiteral("print"),
-        QStringLiteral(
-            "Print the sheet of a scouting walk and quit: its id, or a field's name for its latest walk."),
-        QStringLiteral("walk"));
+        QStringLiteral("Print and quit: the sheet of a scouting walk, by its id or a field's name for its "
+                       "latest walk; or "
+                       "the bulletin of a week, such as 2026-W28."),
+        QStringLiteral("walk or week"));
     const QCommandLineOption to(
         QStringLiteral("to"), QStringLiteral("With --print: the PDF to write."), QStringLiteral("file"));
     parser.addPositionalArgument(QStringLiteral("file"),

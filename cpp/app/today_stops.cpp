@@ -176,6 +176,9 @@ Result<TodayFound> findStops(store::Reader& reader, const TodayAsk& ask)
     if (!records) return records.error();
     TodayFound found = findStops(*records, ask);
     if (const auto drafts = findDrafts(reader, found); !drafts) return drafts.error();
+    auto news = latestNews(reader, ask.season, ask.viewer.member);
+    if (!news) return news.error();
+    found.news = std::move(*news);
     const auto people = People::read(reader, ask.programme, ask.own);
     if (!people) return people.error();
     found.hasOthers = people->hasOthers();

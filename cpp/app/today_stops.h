@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/desk/own_news.h"
 #include "app/season_records.h"
 #include "app/session.h"
 #include "domain/protocol/protocol.h"
@@ -71,6 +72,7 @@ struct TodayFound {
     bool isCounting = false; // some trap still waits for counts
     bool hasOthers = false; // in the programme
     store::HandedOver own; // how far the own entries got
+    std::optional<LatestNews> news;
 };
 
 // How far ahead the list looks, scouting apart, for which one arranges oneself.

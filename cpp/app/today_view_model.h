@@ -35,6 +35,10 @@ class TodayViewModel : public ViewModel {
     Q_PROPERTY(QString moreLine READ moreLine NOTIFY foundChanged FINAL) // of stops not listed here
     Q_PROPERTY(QString reportTitle READ reportTitle NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString reportLine READ reportLine NOTIFY foundChanged FINAL)
+    // The latest bulletin that came; its id is empty for none.
+    Q_PROPERTY(QString news READ news NOTIFY foundChanged FINAL)
+    Q_PROPERTY(QString newsTitle READ newsTitle NOTIFY foundChanged FINAL)
+    Q_PROPERTY(QString newsLine READ newsLine NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString keptLine READ keptLine NOTIFY foundChanged FINAL)
     // How far the own entries got; empty while nobody else takes part.
     Q_PROPERTY(QString travelLine READ travelLine NOTIFY foundChanged FINAL)
@@ -64,6 +68,9 @@ public:
     [[nodiscard]] QString moreLine() const;
     [[nodiscard]] QString reportTitle() const;
     [[nodiscard]] QString reportLine() const;
+    [[nodiscard]] QString news() const { return m_found.news ? m_found.news->id : QString(); }
+    [[nodiscard]] QString newsTitle() const { return m_found.news ? m_found.news->title : QString(); }
+    [[nodiscard]] QString newsLine() const { return m_found.news ? m_found.news->line : QString(); }
     [[nodiscard]] QString keptLine() const;
     [[nodiscard]] QString travelLine() const;
 

@@ -10,4 +10,7 @@ namespace duskrow::formats {
 // coarsens on purpose.
 std::string degreesText(std::int32_t e7);
 
+// Degrees on the edge of a map: "52.5°".
+std::string degreesLabel(double value, int decimals);
+
 } // namespace duskrow::formats

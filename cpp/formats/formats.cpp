@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <array>
 
+#include "formats/catch_archive.h"
+#include "formats/trap_points.h"
+
 namespace duskrow::formats {
 
 using domain::Error;
@@ -24,8 +27,11 @@ Result<std::vector<ExportedFile>> exportCsv(const ExportInput& input)
     return files;
 }
 
-constexpr std::array<Format, 1> known{{
+constexpr std::array<Format, 4> known{{
     {"csv", "csv", "text/csv; charset=utf-8; header=present", "format.csv", exportCsv},
+    {"geojson", "geojson", "application/geo+json", "format.geojson", exportGeoJson},
+    {"gpx", "gpx", "application/gpx+xml", "format.gpx", exportGpx},
+    {"dwca", "zip", "application/zip", "format.dwca", exportDarwinCore},
 }};
 
 } // namespace

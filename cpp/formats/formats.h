@@ -8,11 +8,16 @@
 
 #include "domain/base/result.h"
 #include "formats/csv.h"
+#include "formats/trap_records.h"
 
 namespace duskrow::formats {
 
 struct ExportInput {
     std::vector<Table> tables;
+    std::vector<ExportedTrap> traps = {};
+    std::string programme = {};
+    std::string programmeKey = {}; // as in BulletinDocument
+    domain::Instant made = {};
 };
 
 struct ExportedFile {

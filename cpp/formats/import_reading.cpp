@@ -42,9 +42,21 @@ public:
         if (const auto found = findColumns(); !found) return found.error();
         if (const auto needed = checkNeeded(m_reading.columns); !needed) return needed.error();
         if (const auto surveyed = survey(); !surveyed) return surveyed.error();
-        const RowTerms terms{
-            m_reading.columns, m_reading.dayOrder.order, m_reading.decimalMark.mark, m_choices.year};
+        const RowTerms terms{m_reading.columns, m_reading.dayOrder.order, m_reading.decimalMark.mark,
+            m_choices.year, m_choices.weekStart};
         const auto read = isWide(terms.map) ? readWide(terms) : readLong(terms);
+        if (!read) return read.error();
+        return std::move(m_reading);
+    }
+
+    Result<ImportReading> look()
+    {
+        if (const auto found = findColumns(); !found) return found.error();
+        bool isHeader = true;
+        const auto read = eachCsvRow(m_text, m_form, [&](CsvRow& row) {
+            if (!std::exchange(isHeader, false)) m_reading.samples.push_back(row.cells);
+            return m_reading.samples.size() < enoughSamples;
+        });
         if (!read) return read.error();
         return std::move(m_reading);
     }
@@ -132,6 +144,11 @@ private:
 Result<ImportReading> readCounts(std::string_view bytes, const ImportChoices& choices)
 {
     return CountsReader(bytes, choices).read();
+}
+
+Result<ImportReading> lookAtTable(std::string_view bytes, const ImportChoices& choices)
+{
+    return CountsReader(bytes, choices).look();
 }
 
 } // namespace duskrow::formats

@@ -14,6 +14,7 @@ struct ImportChoices {
     std::optional<domain::DayOrder> dayOrder = {};
     std::optional<domain::DecimalMark> decimalMark = {};
     std::optional<int> year = {}; // that all days lie in
+    std::optional<int> weekStart = {}; // of the programme, for headings that are weeks
     std::vector<domain::ColumnChoice> columns = {};
 };
 
@@ -37,5 +38,10 @@ inline constexpr std::size_t mostImportMiB = 64;
 // bytes   of the file; the caller keeps to mostImportMiB
 // Errors  those of eachCsvRow, columnMap and checkNeeded; TableEmpty {} without any row below the names
 domain::Result<ImportReading> readCounts(std::string_view bytes, const ImportChoices& choices);
+
+// The form and the columns alone, and the first rows: for one who is to say what the columns hold.
+//
+// Errors  as readCounts, but for what columns lack
+domain::Result<ImportReading> lookAtTable(std::string_view bytes, const ImportChoices& choices);
 
 } // namespace duskrow::formats

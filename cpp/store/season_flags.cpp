@@ -6,6 +6,7 @@
 
 #include "domain/base/take.h"
 #include "domain/rules/season_checks.h"
+#include "store/season_records.h"
 #include "store/segments.h"
 #include "store/visit_authors.h"
 
@@ -14,33 +15,6 @@ namespace duskrow::store {
 using namespace duskrow::domain;
 
 namespace {
-
-struct SeasonRead {
-    std::vector<Trap> traps;
-    std::vector<Visit> visits; // these by trap
-    std::vector<Service> services;
-    std::vector<Sample> samples;
-    std::vector<Visit> withoutTrap;
-    std::vector<Uuid> leftOut;
-};
-
-std::optional<Error> read(Reader& reader, const Season& season, SeasonRead& records)
-{
-    if (auto error = take(trapsOf(reader, season.id), records.traps)) return error;
-    if (auto error = take(visitsForChecks(reader, season.id), records.visits)) return error;
-    if (auto error = take(servicesOfSeason(reader, season.id), records.services)) return error;
-    if (auto error = take(samplesOfSeason(reader, season.id), records.samples)) return error;
-    if (auto error = take(leftOut(reader), records.leftOut)) return error;
-    if (!season.year) return std::nullopt;
-    return take(visitsWithoutTrap(reader, *season.year), records.withoutTrap);
-}
-
-template <typename R>
-std::span<const R> ofTrap(const std::vector<R>& records, const Uuid& trap)
-{
-    const auto [first, last] = std::ranges::equal_range(records, trap, {}, &R::trap);
-    return {first, last};
-}
 
 // What a coordinator said stands, as long as nobody changed it since.
 Result<std::set<Uuid>> settledVisits(Reader& reader)
@@ -60,20 +34,21 @@ Result<std::set<Uuid>> settledVisits(Reader& reader)
 
 Result<std::vector<Flag>> flagsOfSeason(Reader& reader, const Season& season, LocalDay today)
 {
-    SeasonRead records;
-    if (auto error = read(reader, season, records)) return *error;
+    const auto records = seasonRecords(reader, season, VisitsFor::Checks);
+    if (!records) return records.error();
+    std::vector<Visit> withoutTrap;
+    if (season.year)
+        if (auto error = take(visitsWithoutTrap(reader, *season.year), withoutTrap)) return *error;
     auto authors = visitAuthors(reader, season.id);
     if (!authors) return authors.error();
-    SeasonToCheck toCheck{.withoutTrap = records.withoutTrap,
+    SeasonToCheck toCheck{.withoutTrap = withoutTrap,
         .authors = std::move(*authors),
         .week = seasonWeekOf(season).value_or(SeasonWeek{})};
-    toCheck.traps.reserve(records.traps.size());
-    for (const Trap& trap : records.traps)
-        toCheck.traps.push_back({trap, ofTrap(records.visits, trap.id), ofTrap(records.services, trap.id),
-            ofTrap(records.samples, trap.id), records.leftOut});
+    toCheck.traps.reserve(records->traps.size());
+    for (const Trap& trap : records->traps) toCheck.traps.push_back(records->facts(trap));
     auto settled = settledVisits(reader);
     if (!settled) return settled.error();
-    settled->insert(records.leftOut.begin(), records.leftOut.end());
+    settled->insert(records->leftOut.begin(), records->leftOut.end());
     std::vector<Flag> flags = seasonFlags(toCheck, today);
     std::erase_if(flags, [&](const Flag& flag) { return settled->contains(flag.visit); });
     return flags;

@@ -162,6 +162,17 @@ QString name(CountMethod method)
     return {};
 }
 
+QString name(Answered answered)
+{
+    switch (answered) {
+    case Answered::Right:
+        return QCoreApplication::translate("Answered", "it is right");
+    case Answered::Corrected:
+        return QCoreApplication::translate("Answered", "it was corrected");
+    }
+    return {};
+}
+
 QString name(SampleState state)
 {
     switch (state) {

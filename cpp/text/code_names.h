@@ -4,6 +4,7 @@
 #include <QString>
 
 #include "domain/records/programme.h"
+#include "domain/records/question.h"
 #include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -14,6 +15,7 @@ namespace duskrow::text {
 // The words for the choices that records hold, as they stand on a button or in a list: "could not count".
 QString name(domain::Role role);
 QString name(domain::Says says);
+QString name(domain::Answered answered);
 QString name(domain::FixMethod method);
 QString name(domain::HeightRule rule);
 QString name(domain::EndReason reason);

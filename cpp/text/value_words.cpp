@@ -51,6 +51,8 @@ constexpr std::array codeFields{
     CodeField{"member", "role", [](const std::string& c) { return codeWords<Role>(roleNames, c); }},
     CodeField{"ruling", "says", [](const std::string& c) { return codeWords<Says>(saysNames, c); }},
     CodeField{
+        "answer", "answered", [](const std::string& c) { return codeWords<Answered>(answeredNames, c); }},
+    CodeField{
         "trap", "fix_method", [](const std::string& c) { return codeWords<FixMethod>(fixMethodNames, c); }},
     CodeField{"trap", "height_rule",
         [](const std::string& c) { return codeWords<HeightRule>(heightRuleNames, c); }},

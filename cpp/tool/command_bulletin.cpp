@@ -2,23 +2,26 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
-#include <QLocale>
-#include <QTranslator>
 
 #include <nlohmann/json.hpp>
 
-#include "formats/bulletin/atom.h"
-#include "formats/bulletin/document.h"
+#include "publish/bulletin_files.h"
+#include "publish/bulletin_record.h"
+#include "publish/readers_language.h"
+#include "store/publications.h"
 #include "text/amounts.h"
 #include "text/bulletin_text.h"
 #include "tool/arguments.h"
-#include "tool/bulletin_week.h"
 #include "tool/commands.h"
+#include "tool/holding.h"
 #include "tool/output.h"
+#include "tool/trap_results.h"
 
 namespace duskrow::tool {
 
 using namespace duskrow::domain;
+using publish::WeekDraft;
+using publish::WeekOutcome;
 
 namespace {
 
@@ -41,25 +44,6 @@ struct BulletinLine {
     bool asJson = false;
 };
 
-// The language of the readers, for as long as it lives.
-class Readers {
-public:
-    explicit Readers(const std::string& language)
-    {
-        if (language.empty()) return;
-        m_locale = language == "fr" ? QLocale(QLocale::French, QLocale::Canada)
-                                    : QLocale(QLocale::English, QLocale::Canada);
-        if (m_translator.load(
-                m_locale, QStringLiteral("duskrow"), QStringLiteral("_"), QStringLiteral(":/translations")))
-            QCoreApplication::installTranslator(&m_translator);
-    }
-    [[nodiscard]] const QLocale& locale() const { return m_locale; }
-
-private:
-    QLocale m_locale;
-    QTranslator m_translator;
-};
-
 // The moment of publishing: now, or the noon of the day that was asked for.
 Instant publishedAt(const BulletinLine& line, LocalDay today)
 {
@@ -74,53 +58,39 @@ Result<std::string> programmeKey(store::Reader& reader)
     return programmes->empty() ? std::string() : formatUuid(programmes->front().id);
 }
 
-formats::Feed feedOf(
-    const WeekMade& made, const std::string& key, const text::BulletinWords& words, const QLocale& locale)
+// The boundaries of districts, where a file of them was named.
+Result<formats::Overlay> overlayOf(const std::string& path)
 {
-    formats::Feed feed{words.programme.empty() ? words.pestName : words.programme, made.bulletin.programme,
-        words.language, key, {}};
-    const QString pest = QString::fromStdString(made.protocol->name.in(locale.name().toStdString()));
-    for (auto issue = made.kept.all().rbegin(); issue != made.kept.all().rend(); ++issue) {
-        if (made.kept.last(issue->iso) != &*issue) continue;
-        feed.entries.push_back({issue->iso, issue->pest, text::bulletinTitle(pest, issue->iso).toStdString(),
-            issue->iso == made.bulletin.iso ? words.summary : issue->summary,
-            formats::fileStem(issue->iso) + ".html", made.kept.first(issue->iso)->published,
-            issue->published});
-    }
-    return feed;
+    if (path.empty()) return formats::Overlay{};
+    const auto bytes = publish::readWhole(QString::fromStdString(path));
+    if (!bytes) return bytes.error();
+    auto read = formats::readOverlay(*bytes);
+    if (!read) return Error{ErrorCode::FileUnreadable, {path}, read.error().detail};
+    return read;
 }
 
-Result<std::vector<formats::ExportedFile>> filesOf(const BulletinLine& line, const WeekMade& made,
-    const std::string& key, const text::BulletinWords& words, const QLocale& locale)
+// Keeps what is new, at this desk and for everybody's phones.
+Result<Done> keepAll(const BulletinLine& line, const Uuid& season, WeekDraft& draft, Instant now,
+    const text::BulletinWords& words, store::Reader& reader)
 {
-    formats::Overlay overlay;
-    if (!line.overlay.empty()) {
-        const auto bytes = readWhole(QString::fromStdString(line.overlay));
-        if (!bytes) return bytes.error();
-        auto read = formats::readOverlay(*bytes);
-        if (!read) return Error{ErrorCode::FileUnreadable, {line.overlay}, read.error().detail};
-        overlay = std::move(*read);
+    // Whoever may not write finds that out before the week is frozen.
+    std::optional<Holding> holding;
+    const auto hold = [&]() -> Result<Done> {
+        auto opened = openToWrite(line.store, line.keys);
+        if (!opened) return opened.error();
+        holding = std::move(*opened);
+        return asCoordinator(*holding);
+    };
+    if (draft.fresh) {
+        if (const auto held = hold(); !held) return held;
+        if (const auto kept = publish::keepDraft(draft, words.summary, now); !kept) return kept;
     }
-    const KeptIssue* issue = made.kept.last(made.bulletin.iso);
-    const formats::BulletinDocument document{made.bulletin, words, &overlay,
-        issue ? issue->published : instantFromMs(0),
-        line.presentAbsent ? formats::OccurrenceTerms::Present : formats::OccurrenceTerms::Detected, key};
-    auto files = formats::bulletinFiles(document);
-    if (!files) return files.error();
-    if (made.kept.all().back().iso == made.bulletin.iso)
-        files->push_back({"index.html", files->front().bytes});
-    files->push_back({"feed.atom", formats::writeAtom(feedOf(made, key, words, locale))});
-    return files;
-}
-
-Result<Done> writeAll(const QDir& folder, const std::vector<formats::ExportedFile>& files)
-{
-    if (!folder.mkpath(QStringLiteral(".")))
-        return Error{ErrorCode::FileUnwritable, {folder.path().toStdString()}};
-    for (const formats::ExportedFile& file : files)
-        if (auto done = replaceFile(folder.filePath(QString::fromStdString(file.name)), file.bytes); !done)
-            return done;
-    return Done{};
+    const auto edit = publish::bulletinEdit(reader, season, draft, words);
+    if (!edit) return edit.error();
+    if (!*edit) return Done{};
+    if (!holding)
+        if (const auto held = hold(); !held) return held;
+    return keep(*holding, {**edit});
 }
 
 const char* outcomeCode(WeekOutcome outcome)
@@ -140,7 +110,7 @@ const char* outcomeCode(WeekOutcome outcome)
     return "";
 }
 
-void printOutcome(const WeekMade& made)
+void printOutcome(const WeekDraft& made)
 {
     switch (made.outcome) {
     case WeekOutcome::New:
@@ -166,7 +136,7 @@ void printOutcome(const WeekMade& made)
 }
 
 void printJson(
-    const BulletinLine& line, const WeekMade& made, const std::vector<formats::ExportedFile>& files)
+    const BulletinLine& line, const WeekDraft& made, const std::vector<formats::ExportedFile>& files)
 {
     nlohmann::ordered_json json{{"week", formats::weekText(made.bulletin.iso)}, {"pest", made.bulletin.pest},
         {"issue", made.bulletin.issue}, {"outcome", outcomeCode(made.outcome)}, {"waiting", made.waiting},
@@ -182,7 +152,7 @@ void printJson(
         QString::fromStdString(json.dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace)));
 }
 
-Result<int> refuse(const WeekMade& made)
+Result<int> refuse(const WeekDraft& made)
 {
     if (made.outcome == WeekOutcome::NotOver)
         printError(said(QT_TRANSLATE_NOOP("Tool",
@@ -198,9 +168,22 @@ Result<int> refuse(const WeekMade& made)
     return notPublished;
 }
 
-Result<int> publish(const BulletinLine& line)
+Result<int> say(
+    const BulletinLine& line, const WeekDraft& made, const std::vector<formats::ExportedFile>& files)
 {
-    const auto iso = weekTyped(line.week);
+    if (line.asJson) {
+        printJson(line, made, files);
+        return 0;
+    }
+    printOutcome(made);
+    const QDir folder(QString::fromStdString(line.out));
+    for (const formats::ExportedFile& file : files) print(folder.filePath(QString::fromStdString(file.name)));
+    return 0;
+}
+
+Result<int> publishWeek(const BulletinLine& line)
+{
+    const auto iso = publish::weekTyped(line.week);
     if (!iso) return iso.error();
     const auto today = dayOrToday(line.on);
     if (!today) return today.error();
@@ -208,35 +191,35 @@ Result<int> publish(const BulletinLine& line)
     if (!reader) return reader.error();
     const auto key = programmeKey(**reader);
     if (!key) return key.error();
-    const Readers readers(line.language);
+    const auto season = seasonWanted(**reader, iso->year, *today);
+    if (!season) return season.error();
+    const auto overlay = overlayOf(line.overlay);
+    if (!overlay) return overlay.error();
+    const publish::ReadersLanguage readers(line.language);
     ProtocolShelf shelf(line.protocols);
-    const WeekAsked asked{*iso, line.pest, line.kept.empty() ? line.store + "-bulletins" : line.kept,
-        line.reissue, *today, publishedAt(line, *today)};
-    const auto made =
-        weekMade(**reader, asked, shelf, [&](const Bulletin& bulletin, const Protocol& protocol) {
-            return text::bulletinWords(bulletin, protocol, readers.locale()).summary;
-        });
+    const publish::WeekAsked asked{*iso, *season, line.pest,
+        line.kept.empty() ? line.store + "-bulletins" : line.kept, line.reissue, *today};
+    auto made = publish::weekDraft(**reader, asked, [&](const std::string& pest) { return shelf.of(pest); });
     if (!made) return made.error();
     if (made->outcome == WeekOutcome::NotOver || made->outcome == WeekOutcome::NothingToReissue)
         return refuse(*made);
     text::BulletinWords words = text::bulletinWords(made->bulletin, *made->protocol, readers.locale());
     if (!line.text.empty()) {
-        const auto own = readWhole(QString::fromStdString(line.text));
+        const auto own = publish::readWhole(QString::fromStdString(line.text));
         if (!own) return own.error();
         words.paragraphs = text::ownParagraphs(QString::fromStdString(*own));
     }
-    const auto files = filesOf(line, *made, *key, words, readers.locale());
+    const auto kept = keepAll(line, season->id, *made, publishedAt(line, *today), words, **reader);
+    if (!kept) return kept.error();
+    const auto files = publish::publishedFiles({*made, words, *overlay, *key,
+        line.presentAbsent ? formats::OccurrenceTerms::Present : formats::OccurrenceTerms::Detected,
+        readers.locale()});
     if (!files) return files.error();
-    const QDir folder(QString::fromStdString(line.out));
-    if (const auto written = writeAll(folder, *files); !written) return written.error();
-    if (line.asJson) {
-        printJson(line, *made, *files);
-        return 0;
-    }
-    printOutcome(*made);
-    for (const formats::ExportedFile& file : *files)
-        print(folder.filePath(QString::fromStdString(file.name)));
-    return 0;
+    // A hub that this store exchanges with is given what it is to serve.
+    for (const std::string& folder : {store::publicFolder(line.store).string(), line.out})
+        if (const auto written = publish::writeFiles(QString::fromStdString(folder), *files); !written)
+            return written.error();
+    return say(line, *made, *files);
 }
 
 } // namespace
@@ -273,7 +256,7 @@ Work declareBulletin(CLI::App& line)
     line.add_flag("--json", typed->asJson, "Say as JSON what was written");
     addKeys(line, typed->keys);
     addProtocols(line, typed->protocols);
-    return [typed] { return publish(*typed); };
+    return [typed] { return publishWeek(*typed); };
 }
 
 } // namespace duskrow::tool

@@ -57,7 +57,7 @@ Result<int> sayDue(const DueLine& line)
     if (!reader) return reader.error();
     const auto season = seasonWanted(**reader, {}, *today);
     if (!season) return season.error();
-    const auto records = seasonRecords(**reader, *season, Visits::ForDue);
+    const auto records = namedRecords(**reader, *season, store::VisitsFor::Due);
     if (!records) return records.error();
     const SeasonWeek week = seasonWeekOf(*season).value_or(SeasonWeek{});
     ProtocolShelf shelf(line.protocols);

@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "domain/rules/trap_place.h"
 #include "formats/formats.h"
 #include "text/amounts.h"
 #include "text/season_text.h"
@@ -49,8 +50,30 @@ std::vector<formats::Cell> totalRow(const SeasonRecords& records, const TrapResu
         result.protocol->version, formatUuid(trap.id)};
 }
 
-// One line a trap and season, in plain words, for those who do not want to put records together.
-Result<formats::Table> totalsTable(store::Reader& reader, LocalDay today, ProtocolShelf& shelf)
+formats::ExportedTrap exportedTrap(const SeasonRecords& records, const TrapResult& result, LocalDay today)
+{
+    const Trap& trap = *result.trap;
+    const Site* site = records.siteOf(trap);
+    const TrapSeason& season = result.season;
+    formats::ExportedTrap made{trap.id, records.season.year.value_or(0),
+        records.districtOf(trap).toStdString(), site ? site->name : std::string(), trap.tag, trap.pest,
+        result.protocol->latin, trap.trapType};
+    if (const auto spot = spotOn(records.facts(trap), today)) {
+        made.place = spot->place;
+        if (spot->accuracy) made.accuracy = Metres{static_cast<double>(spot->accuracy->value()) / 1000};
+    }
+    if (season.countedUntil) made.total = season.total;
+    made.isAtLeast = season.isMinimum();
+    if (result.band) made.band = result.band->id;
+    for (const CaughtInterval& one : season.intervals)
+        made.catches.push_back({one.from, one.to, one.caught, one.isAtLeast});
+    return made;
+}
+
+// One line a trap and season, in plain words, for those who do not want to put records together; and the
+// traps themselves.
+Result<Done> addSeasons(
+    store::Reader& reader, LocalDay today, ProtocolShelf& shelf, formats::ExportInput& input)
 {
     formats::Table table;
     table.name = "season-totals";
@@ -59,13 +82,17 @@ Result<formats::Table> totalsTable(store::Reader& reader, LocalDay today, Protoc
     const auto known = store::seasons(reader);
     if (!known) return known.error();
     for (const Season& season : *known) {
-        const auto records = seasonRecords(reader, season, Visits::ForCatch);
+        const auto records = namedRecords(reader, season, store::VisitsFor::Catch);
         if (!records) return records.error();
         const auto results = trapResults(*records, today, shelf);
         if (!results) return results.error();
-        for (const TrapResult& result : *results) table.rows.push_back(totalRow(*records, result));
+        for (const TrapResult& result : *results) {
+            table.rows.push_back(totalRow(*records, result));
+            input.traps.push_back(exportedTrap(*records, result, today));
+        }
     }
-    return table;
+    input.tables.push_back(std::move(table));
+    return Done{};
 }
 
 Result<Done> writeFiles(const QDir& folder, const std::vector<formats::ExportedFile>& files)
@@ -99,10 +126,15 @@ Result<int> exportStore(const ExportLine& line)
     auto tables = recordTables(**reader);
     if (!tables) return tables.error();
     ProtocolShelf shelf(line.protocols);
-    auto totals = totalsTable(**reader, *today, shelf);
-    if (!totals) return totals.error();
-    formats::ExportInput input{std::move(*tables)};
-    input.tables.push_back(std::move(*totals));
+    const auto programmes = (*reader)->select<Programme>({});
+    if (!programmes) return programmes.error();
+    formats::ExportInput input{.tables = std::move(*tables)};
+    input.made = Instant{today->time_since_epoch() + std::chrono::hours{12}};
+    if (!programmes->empty()) {
+        input.programme = programmes->front().name;
+        input.programmeKey = formatUuid(programmes->front().id);
+    }
+    if (const auto added = addSeasons(**reader, *today, shelf, input); !added) return added.error();
     const auto files = format->write(input);
     if (!files) return files.error();
     const QDir folder(QString::fromStdString(line.out));

@@ -62,7 +62,7 @@ Result<int> sayFlags(const FlagsLine& line)
     const auto seen = lookAt(line.asked);
     if (!seen) return seen.error();
     const LocalDay today = seen->today;
-    const auto records = seasonRecords(*seen->reader, seen->season, Visits::None);
+    const auto records = namedRecords(*seen->reader, seen->season, store::VisitsFor::Nothing);
     if (!records) return records.error();
     const auto flags = store::flagsOfSeason(*seen->reader, seen->season, today);
     if (!flags) return flags.error();

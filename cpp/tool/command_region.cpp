@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "store/season_years.h"
 #include "text/amounts.h"
 #include "tool/commands.h"
 #include "tool/output.h"
@@ -49,12 +50,13 @@ QStringList seasonRow(const SeasonRecords& records, const DistrictSeason& distri
     return row;
 }
 
-QString nameOf(const DistrictSeason& district)
+QString nameOf(const SeasonRecords& records, const DistrictSeason& district)
 {
-    return district.name.isEmpty() ? said(QT_TRANSLATE_NOOP("Tool", "no district")) : district.name;
+    const auto found = records.names.find(district.district);
+    return found == records.names.end() ? said(QT_TRANSLATE_NOOP("Tool", "no district")) : found->second;
 }
 
-void printSeason(const SeasonRecords& records, const RegionResult& region)
+void printSeason(const SeasonRecords& records, const RegionOfKind& region)
 {
     QStringList head{said(QT_TRANSLATE_NOOP("Tool", "district")),
         said(QT_TRANSLATE_NOOP("Tool", "counted in full")), said(QT_TRANSLATE_NOOP("Tool", "a minimum")),
@@ -63,7 +65,7 @@ void printSeason(const SeasonRecords& records, const RegionResult& region)
         said(QT_TRANSLATE_NOOP("Tool", "at the trap"))};
     std::vector<int> numbers{1, 2, 3, 4, 5, 6};
     // Bands are for whole seasons: before there is one, nothing is in any.
-    const auto& inBand = region.whole.season.inBand;
+    const auto& inBand = region.result.whole.season.inBand;
     const bool hasBands =
         std::any_of(inBand.begin(), inBand.end(), [](std::size_t traps) { return traps > 0; });
     for (const Band& band : region.bands) {
@@ -78,16 +80,16 @@ void printSeason(const SeasonRecords& records, const RegionResult& region)
             for (const std::size_t traps : district.season.inBand) row << QString::number(traps);
         rows.push_back(std::move(row));
     };
-    for (const DistrictSeason& district : region.districts) add(district, nameOf(district));
-    add(region.whole, said(QT_TRANSLATE_NOOP("Tool", "all")));
+    for (const DistrictSeason& district : region.result.districts) add(district, nameOf(records, district));
+    add(region.result.whole, said(QT_TRANSLATE_NOOP("Tool", "all")));
     printTable(head, rows, numbers);
 }
 
 // The median of each week and of how many traps, for the last weeks.
-void printWeeks(const RegionResult& region)
+void printWeeks(const SeasonRecords& records, const RegionOfKind& region)
 {
     constexpr std::size_t most = 6;
-    const auto& weeks = region.whole.season.weeks;
+    const auto& weeks = region.result.whole.season.weeks;
     const std::size_t first = weeks.size() > most ? weeks.size() - most : 0;
     QStringList head{said(QT_TRANSLATE_NOOP("Tool", "median of the week to"))};
     std::vector<int> numbers;
@@ -108,9 +110,9 @@ void printWeeks(const RegionResult& region)
         return row;
     };
     std::vector<QStringList> rows;
-    for (const DistrictSeason& district : region.districts)
-        rows.push_back(rowOf(nameOf(district), district.season));
-    rows.push_back(rowOf(said(QT_TRANSLATE_NOOP("Tool", "all")), region.whole.season));
+    for (const DistrictSeason& district : region.result.districts)
+        rows.push_back(rowOf(nameOf(records, district), district.season));
+    rows.push_back(rowOf(said(QT_TRANSLATE_NOOP("Tool", "all")), region.result.whole.season));
     printTable(head, rows, numbers);
 }
 
@@ -144,13 +146,13 @@ QString surfaceWords(const SurfaceOfRegion& of)
         .arg(gain);
 }
 
-void printRegion(const SeasonRecords& records, const RegionResult& region)
+void printRegion(const SeasonRecords& records, const RegionOfKind& region)
 {
     print(QStringLiteral("%1 · %2").arg(
         inLanguage(region.protocol->name), QString::fromStdString(region.trapType)));
     printSeason(records, region);
     print(QString());
-    printWeeks(region);
+    printWeeks(records, region);
     print(surfaceWords(region.surface));
     for (const Statement& caution : region.protocol->cautionsAt(CautionPlace::Counting))
         print(inLanguage(caution.text));
@@ -161,18 +163,25 @@ Result<int> sayRegion(const RegionLine& line)
     const auto seen = lookAt(line.asked);
     if (!seen) return seen.error();
     const LocalDay today = seen->today;
-    const auto records = seasonRecords(*seen->reader, seen->season, Visits::ForCatch);
+    const auto records = namedRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
     if (!records) return records.error();
     ProtocolShelf shelf(line.protocols);
     const auto results = trapResults(*records, today, shelf);
     if (!results) return results.error();
     const auto regions = regionResults(*records, *results, today);
     if (line.asJson) {
-        print(QString::fromStdString(regionJson(*records, regions, today)));
+        std::vector<std::vector<RegionYear>> years;
+        for (const RegionOfKind& region : regions) {
+            auto of = store::regionYears(*seen->reader, *region.protocol, {region.pest, region.trapType},
+                today, [](int) { return true; });
+            if (!of) return of.error();
+            years.push_back(std::move(*of));
+        }
+        print(QString::fromStdString(regionJson(*records, regions, years, today)));
         return 0;
     }
     print(seasonHead(seen->season, today));
-    for (const RegionResult& region : regions) printRegion(*records, region);
+    for (const RegionOfKind& region : regions) printRegion(*records, region);
     print(said(QT_TRANSLATE_NOOP("Tool", "For the desk: it names traps. Publish none of it as it stands.")));
     return 0;
 }
@@ -183,7 +192,8 @@ Work declareRegion(CLI::App& line)
 {
     const auto typed = std::make_shared<RegionLine>();
     addSeason(line, typed->asked);
-    line.add_flag("--json", typed->asJson, "For other programs: JSON with all weeks and the surface's cells");
+    line.add_flag("--json", typed->asJson,
+        "For other programs: JSON with all weeks and years, and the surface's cells");
     addProtocols(line, typed->protocols);
     return [typed] { return sayRegion(*typed); };
 }

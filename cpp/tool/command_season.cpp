@@ -153,7 +153,7 @@ Result<int> saySeason(const SeasonLine& line)
     const auto seen = lookAt(line.asked);
     if (!seen) return seen.error();
     const LocalDay today = seen->today;
-    auto records = seasonRecords(*seen->reader, seen->season, Visits::ForCatch);
+    auto records = namedRecords(*seen->reader, seen->season, store::VisitsFor::Catch);
     if (!records) return records.error();
     ProtocolShelf shelf(line.protocols);
     if (!line.trap.empty()) {

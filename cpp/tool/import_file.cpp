@@ -5,6 +5,7 @@
 #include <QFileInfo>
 
 #include "store/known_records.h"
+#include "store/queries.h"
 #include "tool/arguments.h"
 
 namespace duskrow::tool {
@@ -106,8 +107,11 @@ Result<ImportTerms> termsOf(const ImportLine& line, const KnownRecords& known, c
 
 Result<ImportPreview> previewOf(Holding& holding, const ImportLine& line)
 {
-    const auto choices = choicesOf(line);
+    auto choices = choicesOf(line);
     if (!choices) return choices.error();
+    const auto seasons = store::seasons(*holding.reader);
+    if (!seasons) return seasons.error();
+    if (!seasons->empty()) choices->weekStart = seasons->back().weekStart;
     const auto bytes = bytesOf(line.file);
     if (!bytes) return bytes.error();
     auto reading = formats::readCounts(*bytes, *choices);

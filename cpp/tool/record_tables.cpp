@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "domain/records/bulletin.h"
 #include "domain/records/programme.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -68,7 +69,7 @@ Result<std::vector<formats::Table>> tablesOf(store::Reader& reader)
 Result<std::vector<formats::Table>> recordTables(store::Reader& reader)
 {
     return tablesOf<Programme, Season, District, ProtocolUse, Member, Site, Trap, Service, Loan, Visit,
-        Sample, Walk, Frame, Decision, Station, Temperature>(reader);
+        Sample, Walk, Frame, Decision, Station, Temperature, PublishedBulletin>(reader);
 }
 
 } // namespace duskrow::tool

@@ -50,7 +50,8 @@ Json spreadJson(const CatchSpread& spread)
 
 Json districtJson(const SeasonRecords& records, const DistrictSeason& district, std::span<const Band> bands)
 {
-    Json json{{"district", district.name.isEmpty() ? Json() : Json(district.name.toStdString())},
+    const auto name = records.names.find(district.district);
+    Json json{{"district", name == records.names.end() ? Json() : Json(name->second.toStdString())},
         {"moths", spreadJson(district.season.catches)}, {"minimum", district.season.minimum},
         {"uncounted", district.season.uncounted},
         {"highest_trap", district.highest ? Json(records.title(*district.highest).toStdString()) : Json()}};
@@ -110,20 +111,50 @@ Json surfaceJson(const SurfaceOfRegion& of)
     return json;
 }
 
+Json groupJson(const GroupOfYear& group)
+{
+    return {{"moths", spreadJson(group.catches)}, {"minimum", group.minimum}, {"uncounted", group.uncounted}};
+}
+
+// Every year up to the same day. Keepers are not named: a table of them is for the screen.
+Json yearsJson(
+    const SeasonRecords& records, const std::vector<RegionYear>& years, std::span<const Band> bands)
+{
+    Json json = Json::array();
+    for (const RegionYear& year : years) {
+        Json one{{"year", year.year}, {"up_to", formatDay(year.on)}, {"whole", groupJson(year.all)},
+            {"bands_of", year.isSoFar ? "so_far" : "whole_seasons"}};
+        one["bands"] = Json::object();
+        for (std::size_t i = 0; i < bands.size(); ++i) one["bands"][bands[i].id] = year.inBand[i];
+        one["districts"] = Json::array();
+        for (const GroupOfYear& group : year.districts) {
+            const auto name = records.names.find(group.group);
+            Json district = groupJson(group);
+            district["district"] = name == records.names.end() ? Json() : Json(name->second.toStdString());
+            one["districts"].push_back(std::move(district));
+        }
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
 } // namespace
 
-std::string regionJson(const SeasonRecords& records, const std::vector<RegionResult>& regions, LocalDay today)
+std::string regionJson(const SeasonRecords& records, const std::vector<RegionOfKind>& regions,
+    const std::vector<std::vector<RegionYear>>& years, LocalDay today)
 {
     Json json{{"year", records.season.year.value_or(yearOf(today))}, {"on", formatDay(today)}};
     json["regions"] = Json::array();
-    for (const RegionResult& region : regions) {
+    for (std::size_t i = 0; i < regions.size(); ++i) {
+        const RegionOfKind& region = regions[i];
         Json one{{"pest", region.pest}, {"trap_type", region.trapType},
             {"protocol_version", region.protocol->version},
-            {"whole", districtJson(records, region.whole, region.bands)}};
+            {"whole", districtJson(records, region.result.whole, region.bands)}};
         one["districts"] = Json::array();
-        for (const DistrictSeason& district : region.districts)
+        for (const DistrictSeason& district : region.result.districts)
             one["districts"].push_back(districtJson(records, district, region.bands));
         one["surface"] = surfaceJson(region.surface);
+        one["years"] = yearsJson(records, years[i], region.bands);
         json["regions"].push_back(std::move(one));
     }
     return json.dump();

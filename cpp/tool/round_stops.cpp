@@ -71,7 +71,7 @@ Result<NamedStops> stopsOfStore(
     if (!reader) return reader.error();
     const auto season = seasonWanted(**reader, {}, today);
     if (!season) return season.error();
-    const auto records = seasonRecords(**reader, *season, Visits::ForDue);
+    const auto records = namedRecords(**reader, *season, store::VisitsFor::Due);
     if (!records) return records.error();
     ProtocolShelf shelf(protocols);
     const auto due =

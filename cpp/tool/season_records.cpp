@@ -14,21 +14,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-template <typename R>
-std::optional<Error> takeByTrap(Result<std::vector<R>> found, std::map<Uuid, std::vector<R>>& into)
-{
-    if (!found) return found.error();
-    for (R& record : *found) into[record.trap].push_back(std::move(record));
-    return std::nullopt;
-}
-
-template <typename R>
-std::span<const R> ofTrap(const std::map<Uuid, std::vector<R>>& records, const Trap& trap)
-{
-    const auto found = records.find(trap.id);
-    return found == records.end() ? std::span<const R>{} : std::span<const R>{found->second};
-}
-
 QString nameIn(const std::map<Uuid, QString>& names, const Uuid& id)
 {
     const auto found = names.find(id);
@@ -39,14 +24,11 @@ std::optional<Error> takeNames(store::Reader& reader, SeasonRecords& records)
 {
     std::vector<District> districts;
     std::vector<Member> members;
-    std::vector<Site> sites;
     if (auto error = take(store::districts(reader), districts)) return error;
     if (auto error = take(store::members(reader), members)) return error;
-    if (auto error = take(store::sitesOf(reader, records.season.id), sites)) return error;
     for (const District& district : districts)
         records.names[district.id] = QString::fromStdString(district.name);
     for (const Member& member : members) records.names[member.id] = QString::fromStdString(member.name);
-    for (Site& site : sites) records.sites[site.id] = std::move(site);
     return std::nullopt;
 }
 
@@ -71,17 +53,6 @@ void sortByPlace(SeasonRecords& records)
 }
 
 } // namespace
-
-TrapFacts SeasonRecords::facts(const Trap& trap) const
-{
-    return {trap, ofTrap(visits, trap), ofTrap(services, trap), ofTrap(samples, trap), leftOut};
-}
-
-const Site* SeasonRecords::siteOf(const Trap& trap) const
-{
-    const auto found = sites.find(trap.site);
-    return found == sites.end() ? nullptr : &found->second;
-}
 
 QString SeasonRecords::title(const Trap& trap) const
 {
@@ -117,20 +88,13 @@ Result<Season> seasonWanted(store::Reader& reader, std::optional<int> year, Loca
     return std::move(*wanted);
 }
 
-Result<SeasonRecords> seasonRecords(store::Reader& reader, const Season& season, Visits wanted)
+Result<SeasonRecords> namedRecords(store::Reader& reader, const Season& season, store::VisitsFor wanted)
 {
-    SeasonRecords records;
-    records.season = season;
-    if (auto error = take(store::trapsOf(reader, season.id), records.traps)) return *error;
+    auto read = store::seasonRecords(reader, season, wanted);
+    if (!read) return read.error();
+    SeasonRecords records{std::move(*read), {}};
     if (auto error = takeNames(reader, records)) return *error;
     sortByPlace(records);
-    if (wanted == Visits::None) return records;
-    auto visits = wanted == Visits::ForDue ? store::visitsForDue(reader, season.id)
-                                           : store::visitsForCatch(reader, season.id);
-    if (auto error = takeByTrap(std::move(visits), records.visits)) return *error;
-    if (auto error = takeByTrap(store::servicesOfSeason(reader, season.id), records.services)) return *error;
-    if (auto error = takeByTrap(store::samplesOfSeason(reader, season.id), records.samples)) return *error;
-    if (auto error = take(store::leftOut(reader), records.leftOut)) return *error;
     return records;
 }
 

@@ -83,6 +83,10 @@ FocusScope {
             if (asked.length > 0)
                 leaveOut.ask(asked);
             return true;
+        case "k":
+            if (root.model.askable.length > 0)
+                question.ask(root.model.askable);
+            return true;
         case "m":
             root.model.copyMessage();
             return true;
@@ -165,11 +169,18 @@ FocusScope {
         onBack: root.toList()
         onOpened: (route, subject) => root.opened(route, subject)
         onLeaveOutWanted: visit => leaveOut.ask(visit)
+        onQuestionWanted: visit => question.ask(visit)
     }
 
     LeaveOutSheet {
         id: leaveOut
         objectName: "leaveOut"
         onGiven: (visit, reason) => root.model.leaveOut(visit, reason)
+    }
+
+    QuestionSheet {
+        id: question
+        objectName: "question"
+        desk: root.model
     }
 }

@@ -10,6 +10,7 @@ ScreenFrame {
     id: root
 
     required property TodayViewModel model
+    required property QuestionsViewModel questions
 
     signal opened(string route, string subject)
     signal placeWanted(string key)
@@ -31,20 +32,16 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Repeater {
-        model: root.model.drafts
+    QuestionCard {
+        questions: root.questions
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
+    }
 
-        ListCard {
-            required property string detail
-            required property string route
-            required property string subject
-            objectName: "draft"
-            subtitle: detail
-            due: true
-            dueWord: ""
-            Layout.fillWidth: true
-            onClicked: root.opened(route, subject)
-        }
+    DraftCards {
+        drafts: root.model.drafts
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     EmptyState {
@@ -166,6 +163,14 @@ ScreenFrame {
 
     Item {
         Layout.fillHeight: true
+    }
+
+    NewsCard {
+        news: root.model.news
+        newsTitle: root.model.newsTitle
+        newsLine: root.model.newsLine
+        Layout.fillWidth: true
+        onOpened: (route, subject) => root.opened(route, subject)
     }
 
     ListCard {

@@ -10,6 +10,7 @@ ColumnLayout {
 
     required property string label
     property alias text: area.text
+    readonly property bool isTyping: area.activeFocus
     property int maximumLength: 10000
     property string error: ""
     property string hint: ""

@@ -79,6 +79,7 @@ Result<Done> HubExchange::exchangeAll()
     if (const auto met = meetEpoch(); !met) return met.error();
     if (const auto handed = handOverAll(); !handed) return handed.error();
     if (const auto fetched = fetchAll(); !fetched) return fetched.error();
+    if (const auto published = handOverPublications(); !published) return published.error();
     return exchangePhotos();
 }
 

@@ -38,6 +38,7 @@ private:
     domain::Result<int> put(const store::SegmentRow& row, HubAnswer& answer);
     domain::Result<domain::Done> fetchAll();
     domain::Result<bool> fetchPage(Cursor& cursor);
+    domain::Result<domain::Done> handOverPublications();
     domain::Result<domain::Done> exchangePhotos();
     domain::Result<domain::Done> sendPhoto(const std::string& name);
     domain::Result<domain::Done> fetchPhoto(const std::string& name);

@@ -59,6 +59,10 @@ Response getAside(Hub& hub, Call& call);
 Response headPhotograph(Hub& hub, Call& call);
 Response getPhotograph(Hub& hub, Call& call);
 Response putPhotograph(Hub& hub, Call& call);
+Response putPublication(Hub& hub, Call& call);
+Response listPublications(Hub& hub, Call& call);
+Response bulletins(Hub& hub, Call& call);
+Response bulletinFile(Hub& hub, Call& call);
 
 // A body that is one JSON object of texts with exactly these keys; nothing otherwise.
 std::optional<std::map<std::string, std::string>> textsOf(

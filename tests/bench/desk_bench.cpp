@@ -10,6 +10,7 @@
 #include "bench/figures.h"
 #include "store/desk_records.h"
 #include "store/season_flags.h"
+#include "store/season_years.h"
 
 using namespace duskrow::domain;
 using namespace duskrow::store;
@@ -78,6 +79,25 @@ T orStop(Result<T> found, const char* what)
     std::exit(1);
 }
 
+// Districts by week of one season, and every season on the same day; both apart from the screens.
+void tables(Reader& reader, const Season& season, LocalDay today)
+{
+    const Protocol protocol;
+    const TrapKind kind{"bertha-armyworm", "bucket"};
+    std::size_t weeks = 0;
+    const double byWeek = millisecondsOf([&] {
+        weeks = orStop(regionOfSeason(reader, season, protocol, kind, today), "weeks")
+                    .result.whole.season.weeks.size();
+    });
+    std::size_t years = 0;
+    const double byYear = millisecondsOf([&] {
+        years = orStop(regionYears(reader, protocol, kind, today, [](int) { return true; }), "years").size();
+    });
+    if (weeks == 0 || years != std::size_t{allSeasons}) std::abort();
+    figures().note("districts by week, read and worked out", byWeek, "ms");
+    figures().note("ten years on the same day, likewise", byYear, "ms");
+}
+
 } // namespace
 
 int main()
@@ -116,6 +136,7 @@ int main()
     Season of;
     of.id = season;
     of.year = year;
+    tables(*reader, of, today);
     std::size_t found = 0;
     const double flags =
         millisecondsOf([&] { found = orStop(flagsOfSeason(*reader, of, today), "flags").size(); });

@@ -174,6 +174,8 @@ private Q_SLOTS:
             "\"cut_off\": { \"value\": \"horizontal\"", "upper limit");
         row("a flight without width", "\"width_days\": { \"value\": 10", "\"width_days\": { \"value\": 0",
             "above 0");
+        row("a stage no crop has", "\"id\": \"flower-end\",\n      \"crop\"",
+            "\"id\": \"flower-start\",\n      \"crop\"", "no stage");
         row("a reserved source", "\"ppmn-2025\": \"Prairie", "\"common-practice\": \"Prairie", "reserved");
         row("an id with a capital", "\"id\": \"mustard\"", "\"id\": \"Mustard\"", "lower-case");
         row("an id twice", "\"id\": \"mustard\"", "\"id\": \"canola\"", "used twice");
@@ -219,7 +221,7 @@ private Q_SLOTS:
             QTest::newRow(name) << QByteArray(name) << true;
         for (const char* name :
             {"other_hosts", "traps_per_field", "lure", "killing_strip", "height", "placement", "phenology",
-                "heat", "flight_model", "scouting", "marks", "look_alikes", "cautions"})
+                "heat", "flight_model", "crop_calendar", "scouting", "marks", "look_alikes", "cautions"})
             QTest::newRow(name) << QByteArray(name) << false;
     }
 

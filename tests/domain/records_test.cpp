@@ -5,7 +5,9 @@
 
 #include "domain/log/edit.h"
 #include "domain/log/fold.h"
+#include "domain/records/bulletin.h"
 #include "domain/records/programme.h"
+#include "domain/records/question.h"
 #include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -37,7 +39,8 @@ std::shared_ptr<Record> emptyRecord(const RecordKind& kind)
         std::type_identity<Walk>{}, std::type_identity<Frame>{}, std::type_identity<Decision>{},
         std::type_identity<Device>{}, std::type_identity<Invitation>{}, std::type_identity<Assignment>{},
         std::type_identity<Ruling>{}, std::type_identity<Admission>{}, std::type_identity<Station>{},
-        std::type_identity<Temperature>{});
+        std::type_identity<Temperature>{}, std::type_identity<Question>{}, std::type_identity<Answer>{},
+        std::type_identity<PublishedBulletin>{});
 }
 
 // Values that a field must take and give back unchanged.

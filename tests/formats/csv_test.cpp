@@ -106,7 +106,7 @@ private Q_SLOTS:
         const auto unknown = formatOf("xls");
         QVERIFY(!unknown);
         QVERIFY(unknown.error().code == ErrorCode::FormatUnknown);
-        QCOMPARE(unknown.error().args, (std::vector<std::string>{"xls", "csv"}));
+        QCOMPARE(unknown.error().args, (std::vector<std::string>{"xls", "csv, geojson, gpx, dwca"}));
     }
 };
 

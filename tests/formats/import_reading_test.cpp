@@ -208,6 +208,11 @@ private Q_SLOTS:
         row("a year of its own", "year,site,8-Jun,15 juin\n2019,a,3,4\n2018,a,5,\n",
             "2019-06-08 3|2019-06-15 4|2018-06-08 5|", "");
         row("no year anywhere", "site,8-Jun\na,3\n", "", word(2, "8-Jun", YearUnsaid));
+        row("a column a week ends with it", "year,site,Week 24,wk 25\n2019,a,3,4\n",
+            "2019-06-16 3|2019-06-23 4|", "");
+        row("French weeks", "année;site;semaine 24;Sem. 25\n2019;a;3;4\n", "2019-06-16 3|2019-06-23 4|", "");
+        row("a week needs a year", "site,week 24\na,3\n", "", word(2, "week 24", YearUnsaid));
+        row("2019 had 52 weeks", "year,site,week 53\n2019,a,3\n", "", word(2, "week 53", OutOfRange));
         row("not where days and counts have columns", "site,date,count,2019-06-15\na,2019-06-08,3,4\n",
             "2019-06-08 3|", "");
     }
@@ -226,6 +231,29 @@ private Q_SLOTS:
                 + QByteArray::number(static_cast<qlonglong>(row.pest.value())) + '|';
         QCOMPARE(found, counts);
         QCOMPARE(wordsOf(read->refused), refused);
+    }
+
+    // The week around the Thursday of ISO week 24, 13 June 2019, from Wednesday to Tuesday.
+    void aWeekIsOneOfTheProgramme()
+    {
+        ImportChoices choices;
+        choices.year = 2019;
+        choices.weekStart = 3;
+        const auto read = readCounts("site,week 24\na,3\n", choices);
+        QCOMPARE(read->rows.size(), std::size_t{1});
+        QCOMPARE(QByteArray::fromStdString(formatDay(read->rows.front().day)), QByteArray("2019-06-18"));
+    }
+
+    // Where a column is missing its names and first rows are still there to choose from.
+    void theColumnsOfATableThatIsNotUnderstood()
+    {
+        const std::string table = "place,when,moths seen\na,2019-06-08,3\nb,2019-06-08,4\n";
+        QVERIFY(!readCounts(table, {}).has_value());
+        const auto looked = lookAtTable(table, {});
+        QVERIFY(looked.has_value());
+        QCOMPARE(looked->columns.size(), std::size_t{3});
+        QCOMPARE(looked->samples.size(), std::size_t{2});
+        QVERIFY(looked->rows.empty());
     }
 
     void aDayColumnThatSomebodyChoseIsWhatTheyChose()

@@ -57,7 +57,8 @@ TestCase {
             scroll.contentY = Math.max(0, Math.min(y - scroll.height / 2, scroll.contentHeight - scroll.height));
         }
         waitForRendering(item, 100);
-        mouseClick(item);
+        // A list may have made its lines anew in the meantime.
+        mouseClick(typeof name === "string" ? find(page, name) : item);
     }
 
     function type(page, name, words) {

@@ -90,7 +90,12 @@ TestCase {
         case "invite":
         case "differences":
         case "desk":
+        case "map":
+        case "years":
         case "typing":
+        case "publish":
+        case "news":
+        case "import":
         case "join":
             return "";
         case "protocol":

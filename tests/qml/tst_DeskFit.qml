@@ -51,6 +51,15 @@ WalkCase {
         page.act("l");
         wait(100);
         judge(main, "left out", complaints);
+        find(main.contentItem.parent, "leaveOutNo").clicked();
+        wait(100);
+        page.act("k");
+        wait(100);
+        judge(main, "asked", complaints);
+        find(main.contentItem.parent, "questionYes").clicked();
+        tryVerify(() => page.model.questions.count === 1);
+        wait(50);
+        judge(main, "a question and its flag", complaints);
         verify(complaints.length === 0, "\n  " + complaints.join("\n  ") + "\n");
     }
 }

@@ -74,7 +74,9 @@ bool NaiveRoster::isHome(const Uuid& member, const Uuid& site) const
 
 bool NaiveRoster::isLent(const Uuid& member, const Change& change, const Change* maker) const
 {
-    if (change.kind != "service" && change.kind != "visit" && change.kind != "sample") return false;
+    if (change.kind != "service" && change.kind != "visit" && change.kind != "sample"
+        && change.kind != "answer")
+        return false;
     const std::string day =
         text(change, "day").empty() && maker != nullptr ? dayOfWork(*maker) : dayOfWork(change);
     const auto covers = [&](const Uuid& trap) {
@@ -123,7 +125,8 @@ bool NaiveRoster::counts(const Change& change, const Change* maker) const
     if (hasMemberEnded(device->second.member, change)) return false;
     if (isCoordinator(change.ref.stream)) return !m_forRoots.contains(change.ref);
     static const std::set<std::string> coordinators{"programme", "season", "district", "protocol_use",
-        "member", "invitation", "assignment", "ruling", "admission", "station", "temperature"};
+        "member", "invitation", "assignment", "ruling", "admission", "question", "station", "temperature",
+        "bulletin"};
     if (coordinators.contains(change.kind)) return false;
     if (change.kind == "device") return isOwnClaim(change);
     const Uuid member = device->second.member;

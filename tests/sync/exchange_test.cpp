@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <fstream>
 
+#include "store/publications.h"
 #include "sync/carry/carry_route.h"
 #include "sync/client/hub_client.h"
 #include "sync/exchange_scene.h"
@@ -207,6 +208,38 @@ private Q_SLOTS:
         settle({&ada, eva.get()}, byHub);
         QVERIFY(eva->visit(idOf(40)));
         QVERIFY(eva->isSound());
+    }
+
+    // The desk's bulletin goes along; a grower's device with such files hands none over.
+    void aHubIsGivenWhatTheDeskHasPublished()
+    {
+        ProgrammeScene scene;
+        Person& ada = scene.coordinator();
+        const auto tom = scene.invite(2, Role::Grower, "tom");
+        const HubHere hub;
+        QVERIFY(sync::foundAtHub(ada.store(), hub.url(), hub.founding, "Invented district"));
+        const auto byHub = [&](Person& d) { return sync::exchangeByHub(d.store(), hub.url(), d.now); };
+        settle({&ada, tom.get()}, byHub);
+        const auto write = [](Person& person, const char* name, const char* text) {
+            const fs::path folder = store::publicFolder(person.store().path());
+            fs::create_directories(folder);
+            std::ofstream(folder / name) << text;
+        };
+        const auto served = [&](const char* name) {
+            const auto file = hub.store().publication(scene.programme, name);
+            return file && *file ? (*file)->bytes : std::string();
+        };
+        write(*tom, "index.html", "his");
+        settle({tom.get()}, byHub);
+        QCOMPARE(served("index.html"), std::string());
+        write(ada, "index.html", "week 28");
+        write(ada, "feed.atom", "<feed/>");
+        settle({&ada}, byHub);
+        QCOMPARE(served("index.html"), std::string("week 28"));
+        QCOMPARE(served("feed.atom"), std::string("<feed/>"));
+        write(ada, "index.html", "week 29");
+        settle({&ada, tom.get()}, byHub);
+        QCOMPARE(served("index.html"), std::string("week 29"));
     }
 
     void aDeviceThatNobodyInvitedIsKeptOut()

@@ -46,7 +46,8 @@ private Q_SLOTS:
         for (const char* who :
             {"root", "past root", "coordinator", "grower", "agronomist", "ended", "past", "nobody", "guess"})
             for (const char* call : {"GET state", "GET segments", "GET vector", "GET aside", "GET aside/0",
-                     "HEAD photographs/0", "GET photographs/0", "PUT photographs/0", "PUT segments/0/0"}) {
+                     "HEAD photographs/0", "GET photographs/0", "PUT photographs/0", "PUT segments/0/0",
+                     "GET publications", "PUT publications/a.html"}) {
                 const bool isIn = !outside.contains(who);
                 const int status = isIn ? statusInside(who, call) : outside.at(who);
                 QTest::addRow("%s: %s", who, call) << QByteArray(who) << QByteArray(call) << status;
@@ -88,6 +89,7 @@ private:
     {
         const bool isCoordinator = who == "root" || who == "past root" || who == "coordinator";
         if (call.starts_with("GET aside")) return !isCoordinator ? 403 : call == "GET aside" ? 200 : 404;
+        if (call.starts_with("PUT publications")) return isCoordinator ? 400 : 403;
         if (call.find("photographs") != std::string::npos) return call.starts_with("PUT") ? 400 : 404;
         return call.starts_with("PUT") ? 400 : 200;
     }

@@ -235,6 +235,69 @@ private Q_SLOTS:
         QCOMPARE(foundIn(allTextIn(QStringLiteral("out2")), m_secrets), QStringList());
     }
 
+    // The page for the wall: read back with a program that is not ours, and without a word that tells a
+    // field.
+    void printed()
+    {
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert(QStringLiteral("HOME"), path({}));
+        environment.insert(QStringLiteral("XDG_DATA_HOME"), path(QStringLiteral("data")));
+        environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+        environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("en_CA.UTF-8"));
+        const auto started = [&](const QString& program, const QStringList& line) {
+            QProcess process;
+            process.setProcessEnvironment(environment);
+            process.start(program, line);
+            process.waitForFinished(60'000);
+            return Ran{process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
+                QString::fromUtf8(process.readAllStandardError())};
+        };
+        const auto print = [&](const QString& week, const QString& day) {
+            return started(QStringLiteral(DUSKROW_APP),
+                {QStringLiteral("--store"), path(QStringLiteral("demo")), QStringLiteral("--print"), week,
+                    QStringLiteral("--to"), path(week + QStringLiteral(".pdf")), QStringLiteral("--today"),
+                    day});
+        };
+        const auto textOf = [&](const QString& week) {
+            return started(QStringLiteral("pdftotext"),
+                {QStringLiteral("-layout"), path(week + QStringLiteral(".pdf")), QStringLiteral("-")})
+                .out;
+        };
+        const Ran ran = print(QStringLiteral("2026-W27"), QStringLiteral("2026-07-14"));
+        QVERIFY2(ran.exit == 0, qPrintable(ran.err));
+        const QString text = textOf(QStringLiteral("2026-W27"));
+        QVERIFY2(text.contains(QStringLiteral("week 27 of 2026")), qPrintable(text));
+        QVERIFY(text.contains(QStringLiteral("never decides")) || text.contains(QStringLiteral("label")));
+        QVERIFY(text.contains(QStringLiteral("invented"), Qt::CaseInsensitive));
+        QVERIFY(!text.contains(QStringLiteral("A draft")));
+        QVERIFY(text.contains(QStringLiteral("How fields are kept private")));
+        QCOMPARE(foundIn(text, m_secrets), QStringList());
+        const QString info =
+            started(QStringLiteral("pdfinfo"), {path(QStringLiteral("2026-W27.pdf"))}).out.simplified();
+        QVERIFY2(info.contains(QStringLiteral("Pages: 1 ")), qPrintable(info));
+        // What is not published yet says so; what is not over has no page.
+        QCOMPARE(print(QStringLiteral("2026-W26"), QStringLiteral("2026-07-14")).exit, 0);
+        QVERIFY(textOf(QStringLiteral("2026-W26")).contains(QStringLiteral("A draft: not published")));
+        const Ran early = print(QStringLiteral("2026-W29"), QStringLiteral("2026-07-14"));
+        QVERIFY(early.exit != 0);
+        QVERIFY2(early.err.contains(QStringLiteral("not all due")), qPrintable(early.err));
+    }
+
+    // Every phone learns of it by a record; a desk that kept nothing of the week does not publish it anew.
+    void theRecordsSayThatItIsOut()
+    {
+        QCOMPARE(run("export @demo @records --as csv --on 2026-07-14").exit, 0);
+        const auto rows = rowsOf(bytesOf(QStringLiteral("records/bulletins.csv")));
+        QCOMPARE(rows.size(), 1);
+        QCOMPARE(rows.front()[QStringLiteral("week")], QStringLiteral("2026-W27"));
+        const Ran lost = run("bulletin @demo @anew --week 2026-W27 --on 2026-07-14 --kept @empty");
+        QVERIFY(lost.exit != 0);
+        QVERIFY2(lost.err.contains(QStringLiteral("another desk")), qPrintable(lost.err));
+        QVERIFY(!QFile::exists(path(QStringLiteral("anew"))));
+        QCOMPARE(bytesOf(QStringLiteral("demo-bulletins/public/bulletin-2026-W27.html")),
+            bytesOf(QStringLiteral("out/bulletin-2026-W27.html")));
+    }
+
     void aWeekThatGoesOnIsNotPublished()
     {
         const Ran ran = run("bulletin @demo @early --week 2026-W29 --on 2026-07-14");

@@ -256,6 +256,52 @@ private Q_SLOTS:
         QCOMPARE(bytesOf(QStringLiteral("tables/visits.csv")), QByteArray("mine"));
     }
 
+    // The desk's own export in open forms: as many traps as the tables have, readable by programs that are
+    // not ours.
+    void exportedForMaps()
+    {
+        QCOMPARE(run("export @demo @map --as geojson --on 2026-07-14").exit, 0);
+        const QJsonArray features = QJsonDocument::fromJson(bytesOf(QStringLiteral("map/traps.geojson")))
+                                        .object()[QStringLiteral("features")]
+                                        .toArray();
+        QCOMPARE(run("export @demo @tables2 --as csv --on 2026-07-14").exit, 0);
+        const QByteArray traps = bytesOf(QStringLiteral("tables2/traps.csv"));
+        QCOMPARE(features.size(), traps.count("\r\n") - 1);
+        const auto started = [this](const QString& program, const QStringList& line) {
+            QProcess process;
+            process.start(program, line);
+            return process.waitForFinished() && process.exitCode() == 0
+                ? QString::fromUtf8(process.readAllStandardOutput())
+                : QString::fromUtf8(process.readAllStandardError());
+        };
+        const QString read = started(QStringLiteral("ogrinfo"),
+            {QStringLiteral("-al"), QStringLiteral("-so"), path(QStringLiteral("map/traps.geojson"))});
+        QVERIFY2(read.contains(QStringLiteral("Feature Count: %1").arg(features.size())), qPrintable(read));
+        QVERIFY2(read.contains(QStringLiteral("Geometry: Point")), qPrintable(read));
+
+        QCOMPARE(run("export @demo @way --as gpx --on 2026-07-14").exit, 0);
+        const QString points = started(QStringLiteral("ogrinfo"),
+            {QStringLiteral("-so"), path(QStringLiteral("way/traps.gpx")), QStringLiteral("waypoints")});
+        QVERIFY2(
+            points.contains(QStringLiteral("Feature Count: %1").arg(features.size())), qPrintable(points));
+
+        QCOMPARE(run("export @demo @archive --as dwca --on 2026-07-14").exit, 0);
+        QCOMPARE(started(QStringLiteral("unzip"),
+                     {QStringLiteral("-q"), path(QStringLiteral("archive/catches-dwca.zip")),
+                         QStringLiteral("-d"), path(QStringLiteral("archive/in"))}),
+            QString());
+        const QByteArray events = bytesOf(QStringLiteral("archive/in/event.csv"));
+        const QByteArray occurrences = bytesOf(QStringLiteral("archive/in/occurrence.csv"));
+        QVERIFY(events.count("\r\n") > features.size());
+        QCOMPARE(events.count("\r\n"), occurrences.count("\r\n"));
+        QVERIFY(occurrences.contains(",detected,") && occurrences.contains(",notDetected,0"));
+        // Every column of both tables has its term.
+        const QByteArray meta = bytesOf(QStringLiteral("archive/in/meta.xml"));
+        for (const QByteArray& table : {events, occurrences})
+            for (const QByteArray& column : table.left(table.indexOf("\r\n")).split(',').mid(1))
+                QVERIFY2(meta.contains("dwc/terms/" + column + '"'), column.constData());
+    }
+
     void aStoreThatAProgramHasOpenCanBeLookedInto()
     {
         duskrow::store::OpenHow how;

@@ -38,6 +38,27 @@ class RegionCommandTest : public QObject, private duskrow::tests::ToolProgram {
 private Q_SLOTS:
     void initTestCase() { QCOMPARE(run("demo @demo --traps 40 --seasons 2 --today 2026-07-14").exit, 0); }
 
+    // This year up to the day is what the region is; the year before stands beside it, of whole seasons.
+    void yearsStandSideBySide()
+    {
+        const QJsonObject region = run("region @demo --on 2026-07-14 --json")
+                                       .json()[QStringLiteral("regions")]
+                                       .toArray()[0]
+                                       .toObject();
+        const QJsonArray years = region[QStringLiteral("years")].toArray();
+        QCOMPARE(years.size(), 2);
+        const QJsonObject now = years[0].toObject();
+        QCOMPARE(now[QStringLiteral("up_to")].toString(), QStringLiteral("2026-07-14"));
+        QCOMPARE(now[QStringLiteral("whole")][QStringLiteral("moths")],
+            region[QStringLiteral("whole")][QStringLiteral("moths")]);
+        QCOMPARE(now[QStringLiteral("bands_of")].toString(), QStringLiteral("so_far"));
+        const QJsonObject before = years[1].toObject();
+        QCOMPARE(before[QStringLiteral("up_to")].toString(), QStringLiteral("2025-07-14"));
+        QCOMPARE(before[QStringLiteral("bands_of")].toString(), QStringLiteral("whole_seasons"));
+        QVERIFY(
+            before[QStringLiteral("whole")][QStringLiteral("moths")][QStringLiteral("traps")].toInt() > 0);
+    }
+
     void districtsAreWhatTheirTrapsAre()
     {
         const auto totals = totalsOf(run("season @demo --on 2026-07-14 --json").json());

@@ -23,6 +23,7 @@ namespace {
 struct DeskRead {
     std::shared_ptr<const DeskBook> book;
     std::map<Uuid, std::string> leftOut;
+    std::vector<store::AskedQuestion> questions;
 };
 
 } // namespace
@@ -49,7 +50,9 @@ void DeskViewModel::refresh()
             if (!book) return book.error();
             const auto rulings = store::rulings(reader);
             if (!rulings) return rulings.error();
-            DeskRead read{std::make_shared<const DeskBook>(std::move(*book)), {}};
+            auto questions = store::openQuestions(reader);
+            if (!questions) return questions.error();
+            DeskRead read{std::make_shared<const DeskBook>(std::move(*book)), {}, std::move(*questions)};
             for (const Ruling& ruling : *rulings)
                 if (!ruling.leftOut.empty()) read.leftOut[ruling.subject] = ruling.leftOut;
             return read;
@@ -62,6 +65,7 @@ void DeskViewModel::refresh()
                 const bool isFirst = m_book == nullptr;
                 m_book = read->book;
                 m_leftOut = read->leftOut;
+                m_questions = read->questions;
                 // Who never looked before begins to look now.
                 const auto marked = session().reader().deviceSetting(deskMark);
                 if (isFirst && marked && !*marked) saveMark();
@@ -126,6 +130,7 @@ DeskLine DeskViewModel::lineOf(const TrapWeek& of) const
     QStringList besides{m_book->person(of.trap, countDayOf(m_desk.week, m_book->rhythm().countDay))};
     if (visit) besides << visitWords(*visit);
     if (visit && m_leftOut.contains(visit->visit)) besides << tr("left out");
+    if (visit) besides << askedState(visit->visit);
     if (const std::size_t flags = flagsOf(trap.id)) besides << tr("%1 to look at").arg(flags);
     besides.removeAll(QString());
     line.besides = besides.join(QStringLiteral(" · "));
@@ -143,7 +148,8 @@ DeskLine DeskViewModel::lineOf(const Flag& flag) const
     DeskLine line{.key = words.key, .trap = flag.trap.isNil() ? QString() : idWords(flag.trap)};
     line.title = trap ? m_book->title(*trap) : tr("No trap that is known here");
     if (flag.trap.isNil() && flag.observer.isKnown()) line.title = observerWords(*m_book, flag.observer);
-    line.besides = words.head;
+    const QString asked = askedState(flag.visit);
+    line.besides = asked.isEmpty() ? words.head : QStringLiteral("%1 · %2").arg(words.head, asked);
     line.remark = words.reason;
     line.isDue = true;
     line.canMark = !flag.visit.isNil();
@@ -154,7 +160,9 @@ std::vector<DeskLine> DeskViewModel::linesOfView() const
 {
     std::vector<DeskLine> lines;
     if (m_view == QLatin1String("flags")) {
-        lines.reserve(m_flags.size());
+        const auto asked = unflagged();
+        lines.reserve(m_flags.size() + asked.size());
+        for (const store::AskedQuestion* question : asked) lines.push_back(lineOf(*question));
         for (const Flag& flag : m_flags) lines.push_back(lineOf(flag));
         return lines;
     }
@@ -253,6 +261,7 @@ void DeskViewModel::showChosen()
         if (isChosen || m_asked.isEmpty()) m_asked = flags.back().subject;
     }
     m_trapFlags.show(std::move(flags));
+    showQuestions();
     m_visits.show(trap ? visitRows(*m_book, m_trap, m_leftOut) : std::vector<Row>{});
     writeMessage();
     Q_EMIT chosenChanged();
@@ -313,14 +322,20 @@ void DeskViewModel::keep(std::vector<Edit> edits, const std::set<Uuid>& settled)
         if (!kept) return tell(kept.error());
         clearTrouble();
         std::erase_if(m_flags, [&](const Flag& flag) { return settled.contains(flag.visit); });
+        std::erase_if(m_questions, [&](const store::AskedQuestion& asked) {
+            return settled.contains(asked.question.subject) || settled.contains(asked.question.id);
+        });
         arrange();
     });
 }
 
 void DeskViewModel::stands(const QString& visit)
 {
-    if (const auto id = parseUuid(visit.toStdString()))
-        keep({sync::ruling(session().store().programme(), *id, Says::Stands)}, {*id});
+    const auto id = parseUuid(visit.toStdString());
+    if (!id) return;
+    std::vector<Edit> edits = settlingOf({*id});
+    edits.push_back(sync::ruling(session().store().programme(), *id, Says::Stands));
+    keep(std::move(edits), {*id});
 }
 
 void DeskViewModel::markedStand()
@@ -328,7 +343,7 @@ void DeskViewModel::markedStand()
     std::set<Uuid> visits; // two flags of one visit are one word
     for (const Flag& flag : m_flags)
         if (!flag.visit.isNil() && m_lines.marked().contains(flagWords(flag).key)) visits.insert(flag.visit);
-    std::vector<Edit> edits;
+    std::vector<Edit> edits = settlingOf(visits);
     for (const Uuid& visit : visits)
         edits.push_back(sync::ruling(session().store().programme(), visit, Says::Stands));
     keep(std::move(edits), visits);
@@ -339,8 +354,10 @@ void DeskViewModel::leaveOut(const QString& visit, const QString& reason)
     const auto id = parseUuid(visit.toStdString());
     if (!id) return;
     const QString why = reason.trimmed();
-    keep({sync::leavingOut(session().store().programme(), *id, why.toStdString())},
-        why.isEmpty() ? std::set<Uuid>{} : std::set{*id});
+    const std::set<Uuid> settled = why.isEmpty() ? std::set<Uuid>{} : std::set{*id};
+    std::vector<Edit> edits = settlingOf(settled);
+    edits.push_back(sync::leavingOut(session().store().programme(), *id, why.toStdString()));
+    keep(std::move(edits), settled);
 }
 
 } // namespace duskrow::app

@@ -11,6 +11,7 @@
 #include "app/desk/desk_list.h"
 #include "app/row_list.h"
 #include "app/view_model.h"
+#include "store/questions.h"
 
 namespace duskrow::app {
 
@@ -37,11 +38,15 @@ class DeskViewModel : public ViewModel {
     Q_PROPERTY(QString title READ title NOTIFY chosenChanged FINAL)
     Q_PROPERTY(duskrow::app::RowList* facts READ facts CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::RowList* flags READ flags CONSTANT FINAL) // of the trap that is chosen
+    Q_PROPERTY(duskrow::app::RowList* questions READ questions CONSTANT FINAL) // likewise, that are open
     Q_PROPERTY(duskrow::app::RowList* visits READ visits CONSTANT FINAL) // likewise, the latest first
     Q_PROPERTY(QString message READ message NOTIFY chosenChanged FINAL) // to who has it, when it is late
     Q_PROPERTY(QUrl mail READ mail NOTIFY chosenChanged FINAL)
     Q_PROPERTY(
         QString asked READ asked NOTIFY chosenChanged FINAL) // the visit that keys settle; empty for none
+    // The visit that may be asked about: that one, else the trap's count of the week, else its latest.
+    Q_PROPERTY(QString askable READ askable NOTIFY chosenChanged FINAL)
+    Q_PROPERTY(QString askableDay READ askableDay NOTIFY chosenChanged FINAL)
     Q_PROPERTY(bool copied READ copied NOTIFY chosenChanged FINAL)
 
 public:
@@ -56,7 +61,7 @@ public:
     [[nodiscard]] QString view() const { return m_view; }
     void setView(const QString& view);
     [[nodiscard]] int late() const { return static_cast<int>(m_desk.total.late); }
-    [[nodiscard]] int flagged() const { return static_cast<int>(m_flags.size()); }
+    [[nodiscard]] int flagged() const { return static_cast<int>(m_flags.size() + unflagged().size()); }
     [[nodiscard]] int cameIn() const { return m_cameIn; }
     [[nodiscard]] DeskList* lines() { return &m_lines; }
     [[nodiscard]] RowList* districts() { return &m_districts; }
@@ -66,10 +71,13 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] RowList* facts() { return &m_facts; }
     [[nodiscard]] RowList* flags() { return &m_trapFlags; }
+    [[nodiscard]] RowList* questions() { return &m_trapQuestions; }
     [[nodiscard]] RowList* visits() { return &m_visits; }
     [[nodiscard]] QString message() const { return m_message; }
     [[nodiscard]] QUrl mail() const;
     [[nodiscard]] QString asked() const { return m_asked; }
+    [[nodiscard]] QString askable() const;
+    [[nodiscard]] QString askableDay() const;
     [[nodiscard]] bool copied() const { return m_isCopied; }
 
     Q_INVOKABLE void goWeeks(int by);
@@ -82,6 +90,11 @@ public:
     Q_INVOKABLE void markedStand();
     // The count of a visit is left out of sums and pictures; an empty reason lets it in again.
     Q_INVOKABLE void leaveOut(const QString& visit, const QString& reason);
+    // A question to whoever has the trap, or had it on that day; and that it is settled.
+    Q_INVOKABLE QString readyWords(const QString& visit) const;
+    Q_INVOKABLE QString whoIsAsked(const QString& visit) const;
+    Q_INVOKABLE void askAbout(const QString& visit, const QString& words);
+    Q_INVOKABLE void settle(const QString& question);
 
 Q_SIGNALS:
     void shown();
@@ -97,6 +110,13 @@ private:
     [[nodiscard]] DeskLine lineOf(const domain::TrapWeek& of) const;
     [[nodiscard]] DeskLine lineOf(const domain::Flag& flag) const;
     [[nodiscard]] std::vector<DeskLine> linesOfView() const;
+    [[nodiscard]] DeskLine lineOf(const store::AskedQuestion& asked) const;
+    [[nodiscard]] std::vector<const store::AskedQuestion*> unflagged() const; // of visits without a flag
+    [[nodiscard]] QString askedState(const domain::Uuid& visit) const;
+    [[nodiscard]] const domain::VisitOfDesk* visitOfDesk(const domain::Uuid& visit) const;
+    [[nodiscard]] const domain::VisitOfDesk* askableVisit() const;
+    [[nodiscard]] std::vector<domain::Edit> settlingOf(const std::set<domain::Uuid>& visits) const;
+    void showQuestions();
     [[nodiscard]] std::size_t flagsOf(const domain::Uuid& trap) const;
     void writeMessage();
     bool saveMark();
@@ -104,11 +124,13 @@ private:
     std::shared_ptr<const DeskBook> m_book;
     domain::WeekDesk m_desk;
     std::vector<domain::Flag> m_flags; // of the season, the latest first
+    std::vector<store::AskedQuestion> m_questions; // that no coordinator settled
     std::map<domain::Uuid, std::string> m_leftOut; // visits, and why
     DeskList m_lines;
     RowList m_districts;
     RowList m_facts;
     RowList m_trapFlags;
+    RowList m_trapQuestions;
     RowList m_visits;
     QString m_view = QStringLiteral("traps");
     QString m_chosen;

@@ -20,6 +20,7 @@ class PictureHandle {
 
     Q_PROPERTY(QString title READ title FINAL)
     Q_PROPERTY(QString description READ description FINAL)
+    Q_PROPERTY(double ratio READ ratio FINAL) // height by width; 0 without a picture
 
 public:
     PictureHandle() = default;
@@ -38,6 +39,11 @@ public:
     [[nodiscard]] QString description() const
     {
         return m_picture ? QString::fromStdString(m_picture->description) : QString();
+    }
+
+    [[nodiscard]] double ratio() const
+    {
+        return m_picture && m_picture->width > 0 ? m_picture->height / m_picture->width : 0;
     }
 
     bool operator==(const PictureHandle& other) const { return m_picture == other.m_picture; }

@@ -11,14 +11,17 @@ namespace duskrow::app {
 struct PrintOrder {
     QString storePath;
     QString keyFolder;
-    QString walk; // its id, or the name of a field: its latest walk
+    QString what; // a walk by its id or the name of a field, whose latest it is; or a week: "2026-W28"
     QString path; // of the PDF
     Clock clock;
 };
 
-// Prints the sheet of a walk without a window.
+// Prints the sheet of a walk, or the bulletin of a week, without a window. A week that is not published yet
+// is printed as a draft that says so.
 //
-// Errors  those of Session::open, walkCalled, walkPaper and printSheet; StoreMissing, for nothing is made
-domain::Result<domain::Done> printWalk(const PrintOrder& order);
+// Errors  those of Session::open, walkCalled, walkPaper, readWeek and printSheet; StoreMissing, for nothing
+// is
+//         made; NotPublished {week} for a week whose counts are not all due
+domain::Result<domain::Done> printNow(const PrintOrder& order);
 
 } // namespace duskrow::app

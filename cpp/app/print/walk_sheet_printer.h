@@ -14,10 +14,6 @@ struct PrintedSheet {
     int pages = 0;
 };
 
-// The paper that people of a country have at home: letter in North America and a few more, else A4 (common
-// practice, no source).
-QPageSize paperOf(const QLocale& locale);
-
 // A walk's sheet as a PDF. Needs fonts, and so a QGuiApplication, but no window and no printer.
 PrintedSheet printedSheet(const WalkPaper& paper, const QPageSize& size);
 

@@ -3,7 +3,7 @@
 
 namespace duskrow::domain {
 
-// One code per sentence a person can get. text/error_text.cpp holds the sentence and the way out.
+// One code per sentence a person can get. text/error_sentences.cpp holds the sentence and the way out.
 enum class ErrorCode {
     // What was typed
     NotANumber, // {what was typed}
@@ -104,6 +104,8 @@ enum class ErrorCode {
     // Positions
     PositionUnavailable, // {}
     PositionLogUnreadable, // {path}
+    BulletinElsewhere, // {week} published from another desk
+    NotPublished, // {week} its counts are not all due
     // The command line
     NameMissing, // {what kind, name} nothing of that name
     NameAmbiguous, // {what kind, name}

@@ -28,6 +28,8 @@ struct AreaFigures {
     std::optional<int> typicalLevel; // of the median
     std::optional<int> highestLevel;
     FlightPhase phase = FlightPhase::NotKnown; // of the most traps
+
+    bool operator==(const AreaFigures&) const = default;
 };
 
 struct DistrictWeek {

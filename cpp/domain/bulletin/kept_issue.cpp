@@ -2,9 +2,9 @@
 #include "domain/bulletin/kept_issue.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
+#include "domain/bulletin/phase_names.h"
 #include "domain/log/bounded_json.h"
 
 namespace duskrow::domain {
@@ -16,8 +16,6 @@ using Json = nlohmann::json;
 constexpr int form = 1;
 constexpr std::size_t mostBytes = 64U << 20U;
 constexpr std::size_t mostDepth = 8;
-constexpr std::array<std::string_view, 5> phaseNames{
-    "not_known", "none_yet", "rising", "near_highest", "past_highest"};
 
 Json cellJson(GridCell cell)
 {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "domain/rules/trap_place.h"
+#include "domain/rules/trap_season_on.h"
 
 namespace duskrow::domain {
 
@@ -37,13 +38,6 @@ Counted countedWithin(const TrapSeason& season, const ReportingWeek& days)
     return counted;
 }
 
-std::span<const Visit> upTo(std::span<const Visit> visits, LocalDay last)
-{
-    const auto end = std::find_if(
-        visits.begin(), visits.end(), [last](const Visit& visit) { return visit.day && *visit.day > last; });
-    return visits.first(static_cast<std::size_t>(end - visits.begin()));
-}
-
 } // namespace
 
 ReportingWeek countsOf(const ReportingWeek& week, const SeasonWeek& rhythm)
@@ -58,20 +52,13 @@ WeekReport weekReport(const TrapFacts& facts, const ReportingWeek& week, const S
     const SeasonRules& rules, const Uuid& farm, std::optional<std::size_t> district)
 {
     const ReportingWeek days = countsOf(week, rhythm);
-    Trap trap = facts.trap;
-    if (trap.endDay && *trap.endDay > days.last) {
-        trap.endDay.reset();
-        trap.endReason.reset();
-    }
-    SeasonRules then = rules;
-    then.today = days.last;
-    const TrapFacts known{trap, upTo(facts.visits, days.last), facts.services, facts.samples, facts.leftOut};
-    const TrapSeason season = trapSeason(known, then);
+    const Trap& trap = facts.trap;
+    const TrapSeason season = trapSeasonOn(facts, rules, days.last);
     const Counted counted = countedWithin(season, days);
     WeekReport report;
     report.trap = trap.id;
     report.reporter = {farm, district, std::nullopt};
-    if (const auto spot = spotOn(known, days.last)) {
+    if (const auto spot = spotOn(facts, days.last)) {
         report.reporter.cell = cellOf(spot->place);
         report.fix = spot->accuracy ? toMetres(*spot->accuracy) : unknownFix;
     }

@@ -5,7 +5,9 @@
 #include <charconv>
 #include <cmath>
 
+#include "domain/import/day_columns.h"
 #include "domain/import/plain_word.h"
+#include "domain/rules/reporting_week.h"
 #include "domain/rules/typed_money.h"
 #include "domain/rules/typed_place.h"
 
@@ -131,6 +133,16 @@ struct RowReader::Reading {
     }
     void days();
     void place();
+    // The last day of the programme's week with this number. Errors  YearUnsaid, OutOfRange
+    [[nodiscard]] Result<LocalDay> endOfWeek(int week, std::optional<int> year) const
+    {
+        if (!year) return Error{ErrorCode::YearUnsaid, {}};
+        const auto start = isoWeekday(reader.m_terms.weekStart.value_or(1));
+        if (!start) return start.error();
+        const auto found = weekFromIso({*year, week}, *start);
+        if (!found) return found.error();
+        return found->last;
+    }
 };
 
 void RowReader::Reading::days()
@@ -152,7 +164,10 @@ void RowReader::Reading::days()
         put(Day, parseDay(cell.substr(0, slash)), row.fromDay);
         cell = cell.substr(slash + 1);
     }
-    put(Day, parseTypedDay(cell, reader.m_terms.dayOrder, year), row.day);
+    if (const auto week = weekInWords(cell))
+        put(Day, endOfWeek(*week, year), row.day);
+    else
+        put(Day, parseTypedDay(cell, reader.m_terms.dayOrder, year), row.day);
     if (error) return;
     row.year = yearOf(row.day);
     if (row.year < 1900 || row.year > 2200)

@@ -59,6 +59,8 @@ struct RowTerms {
     std::optional<DayOrder> dayOrder;
     std::optional<DecimalMark> decimalMark;
     std::optional<int> year; // of the whole table
+    std::optional<int> weekStart =
+        {}; // ISO weekday; a week in a heading is one of the programme. Monday if not said
 };
 
 // Reads rows, one after the other.

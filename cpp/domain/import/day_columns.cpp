@@ -2,6 +2,8 @@
 #include "domain/import/day_columns.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 
 #include "domain/import/plain_word.h"
 
@@ -12,6 +14,7 @@ namespace {
 // Whatever its order and its year are.
 bool isDayHeading(const std::string& heading)
 {
+    if (weekInWords(heading)) return true;
     for (const DayOrder order : {DayOrder::DayFirst, DayOrder::MonthFirst}) {
         const auto day = parseTypedDay(heading, order);
         if (day || day.error().code == ErrorCode::YearOfTwoDigits
@@ -32,6 +35,23 @@ RowTerms termsOfACell(RowTerms terms)
 }
 
 } // namespace
+
+std::optional<int> weekInWords(std::string_view words)
+{
+    constexpr std::size_t longest = 20; // bytes
+    if (words.size() > longest) return std::nullopt;
+    const std::string plain = plainHeading(words);
+    const std::size_t digits = plain.find_first_of("0123456789");
+    if (digits == std::string::npos) return std::nullopt;
+    const std::string_view name = withoutBlanks(std::string_view(plain).substr(0, digits));
+    constexpr std::array<std::string_view, 5> names{"week", "wk", "w", "semaine", "sem"};
+    if (std::find(names.begin(), names.end(), name) == names.end()) return std::nullopt;
+    int week = 0;
+    const char* const end = plain.data() + plain.size();
+    const auto read = std::from_chars(plain.data() + digits, end, week);
+    if (read.ec != std::errc{} || read.ptr != end || week < 1 || week > 53) return std::nullopt;
+    return week;
+}
 
 bool isOfDay(const MappedColumn& column)
 {

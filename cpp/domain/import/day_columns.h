@@ -6,11 +6,14 @@
 namespace duskrow::domain {
 
 // Wide tables: one row for each trap, and one column for each day on which was counted, with the day as its
-// heading.
+// heading, or for each week.
 
 // Where no column holds days or counts: makes those whose heading is a day, and that nobody chose to be
 // anything, hold the counts of that day.
 void findDayColumns(ColumnMap& map);
+
+// The number of a week as people write it over a column: "Week 24", "wk 24", "W24", "semaine 24".
+std::optional<int> weekInWords(std::string_view words);
 
 bool isOfDay(const MappedColumn& column);
 bool isWide(const ColumnMap& map); // whether any column is of a day

@@ -44,4 +44,13 @@ struct FlightModel {
     Figure<double> dispersionLogSpread;
 };
 
+// How long a crop takes to a stage or to its cutting, counted from seeding.
+struct CropDays {
+    std::string id; // of a growth stage of the crop, or "cutting"
+    std::string crop;
+    Range<std::chrono::days> afterSeeding;
+};
+
+inline constexpr const char* cuttingOfCrop = "cutting";
+
 } // namespace duskrow::domain

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include "domain/protocol/section_readers.h"
 
 namespace duskrow::domain {
@@ -50,6 +52,22 @@ FlightModel readFlightModel(Reading& reading, const LocatedJson& node)
     return flight;
 }
 
+// After readTrapping: the crops and their stages are known.
+CropDays readCropDays(Reading& reading, const LocatedJson& node, const Protocol& protocol)
+{
+    CropDays days{reading.id(node), reading.text(node, "crop"),
+        reading.range<std::chrono::days>(node, "after_seeding_days")};
+    const auto crop = std::find_if(protocol.crops.begin(), protocol.crops.end(),
+        [&](const ProtocolCrop& one) { return one.id == days.crop; });
+    if (crop == protocol.crops.end())
+        reading.refuse(node, "crop", "\"" + days.crop + "\" is no crop of this protocol");
+    else if (days.id != cuttingOfCrop
+        && std::none_of(crop->growthStages.begin(), crop->growthStages.end(),
+            [&](const GrowthStage& stage) { return stage.id == days.id; }))
+        reading.refuse(node, "id", "\"" + days.id + "\" is no stage of its crop, and not \"cutting\"");
+    return days;
+}
+
 } // namespace
 
 void readHeat(Reading& reading, const LocatedJson& file, Protocol& protocol)
@@ -57,6 +75,8 @@ void readHeat(Reading& reading, const LocatedJson& file, Protocol& protocol)
     if (file.find("heat")) protocol.heat = readModel(reading, reading.object(file, "heat"));
     if (file.find("flight_model"))
         protocol.flightModel = readFlightModel(reading, reading.object(file, "flight_model"));
+    for (const LocatedJson& node : reading.identifiedIfAny(file, "crop_calendar"))
+        protocol.cropCalendar.push_back(readCropDays(reading, node, protocol));
 }
 
 } // namespace duskrow::domain

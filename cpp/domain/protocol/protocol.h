@@ -46,6 +46,7 @@ struct Protocol {
     std::optional<Phenology> phenology;
     std::optional<HeatModel> heat;
     std::optional<FlightModel> flightModel;
+    std::vector<CropDays> cropCalendar; // in the order of growth
     std::vector<CatchRule> catchRules;
     std::optional<LocalText> noBands; // why there are no bands of a whole season, where the file says it
     std::vector<ThresholdRule> thresholdRules;

@@ -16,9 +16,9 @@ using Kind = LocatedJson::Kind;
 constexpr std::string_view form = "1";
 
 // Only these are checked for sources; what a newer program adds is its own concern.
-constexpr std::array<std::string_view, 18> knownSections{"crops", "other_hosts", "trap_types",
+constexpr std::array<std::string_view, 19> knownSections{"crops", "other_hosts", "trap_types",
     "traps_per_field", "lure", "killing_strip", "height", "placement", "season", "phenology", "heat",
-    "flight_model", "season_bands", "rules", "scouting", "marks", "look_alikes", "cautions"};
+    "flight_model", "crop_calendar", "season_bands", "rules", "scouting", "marks", "look_alikes", "cautions"};
 
 bool isVersion(std::string_view text)
 {

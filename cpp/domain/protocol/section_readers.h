@@ -9,7 +9,7 @@ namespace duskrow::domain {
 // Each fills its part of a protocol from the whole file, and says in `reading` what is wrong there.
 void readTrapping(Reading& reading, const LocatedJson& file, Protocol& protocol);
 void readFlight(Reading& reading, const LocatedJson& file, Protocol& protocol);
-void readHeat(Reading& reading, const LocatedJson& file, Protocol& protocol);
+void readHeat(Reading& reading, const LocatedJson& file, Protocol& protocol); // after readTrapping
 void readRules(Reading& reading, const LocatedJson& file, Protocol& protocol); // after readTrapping
 void readScouting(Reading& reading, const LocatedJson& file, Protocol& protocol);
 

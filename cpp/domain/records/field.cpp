@@ -4,7 +4,9 @@
 #include <algorithm>
 
 #include "domain/base/utf8.h"
+#include "domain/records/bulletin.h"
 #include "domain/records/programme.h"
+#include "domain/records/question.h"
 #include "domain/records/roster.h"
 #include "domain/records/trap.h"
 #include "domain/records/visit.h"
@@ -26,7 +28,8 @@ const std::vector<const RecordKind*>& recordKinds()
         &kindOf<District>(), &kindOf<ProtocolUse>(), &kindOf<Member>(), &kindOf<Site>(), &kindOf<Trap>(),
         &kindOf<Service>(), &kindOf<Loan>(), &kindOf<Visit>(), &kindOf<Sample>(), &kindOf<Walk>(),
         &kindOf<Frame>(), &kindOf<Decision>(), &kindOf<Station>(), &kindOf<Temperature>(), &kindOf<Device>(),
-        &kindOf<Invitation>(), &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>()};
+        &kindOf<Invitation>(), &kindOf<Assignment>(), &kindOf<Ruling>(), &kindOf<Admission>(),
+        &kindOf<Question>(), &kindOf<Answer>(), &kindOf<PublishedBulletin>()};
     return kinds;
 }
 

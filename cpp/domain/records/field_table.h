@@ -12,6 +12,7 @@ namespace duskrow::domain::table {
 
 inline constexpr std::int64_t shortText = 200;
 inline constexpr std::int64_t longText = 40'000;
+inline constexpr std::int64_t halfAChange = 24'000; // two of them fit into one change with room to spare
 
 template <typename R>
 R& as(Record& record)

@@ -11,15 +11,16 @@ namespace {
 // Kinds of the whole programme, which growers and agronomists read but do not write.
 bool isCoordinatorKind(const std::string& kind)
 {
-    static constexpr std::array<std::string_view, 11> kinds{"programme", "season", "district", "protocol_use",
-        "member", "invitation", "assignment", "ruling", "admission", "station", "temperature"};
+    static constexpr std::array<std::string_view, 13> kinds{"programme", "season", "district", "protocol_use",
+        "member", "invitation", "assignment", "ruling", "admission", "question", "station", "temperature",
+        "bulletin"};
     return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
 
-// What a borrower does at a trap.
+// What a borrower does at a trap; what he answers is of the day of that work.
 bool isTrapWork(const std::string& kind)
 {
-    return kind == "service" || kind == "visit" || kind == "sample";
+    return kind == "service" || kind == "visit" || kind == "sample" || kind == "answer";
 }
 
 Uuid trapIn(const Change& change)

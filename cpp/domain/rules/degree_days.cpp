@@ -114,7 +114,8 @@ std::vector<DayHeat> sumDegreeDays(const HeatTerms& terms, std::span<const DayTe
     double total = 0.0;
     double lost = 0.0;
     for (std::size_t i = 0; i < days.size(); ++i) {
-        const double next = i + 1 < days.size() ? days[i + 1].minimum : days[i].minimum;
+        const bool hasNext = i + 1 < days.size() && days[i + 1].day == days[i].day + std::chrono::days{1};
+        const double next = hasNext ? days[i + 1].minimum : days[i].minimum;
         const double heat = degreeDays(terms, days[i].minimum, days[i].maximum, next);
         const double part = heat - lost;
         const double raised = total + part;

@@ -66,7 +66,7 @@ struct DayHeat {
 // the same total to the last digit on every machine that keeps to IEEE 754. The last day has no next minimum:
 // its own stands in.
 //
-// days  ascending and without a gap
+// days  ascending; a day before a hole is taken for one without a next minimum
 std::vector<DayHeat> sumDegreeDays(const HeatTerms& terms, std::span<const DayTemperature> days);
 
 } // namespace duskrow::domain

@@ -30,7 +30,14 @@ GeoPoint middleOf(std::span<const GeoPoint> places)
 std::optional<RegionGrid> gridAround(std::span<const GeoPoint> places, std::size_t most)
 {
     if (places.empty()) return std::nullopt;
-    RegionGrid region{RegionalPlane(middleOf(places)), {}};
+    return gridOn(RegionalPlane(middleOf(places)), places, most);
+}
+
+std::optional<RegionGrid> gridOn(
+    const RegionalPlane& plane, std::span<const GeoPoint> places, std::size_t most)
+{
+    if (places.empty()) return std::nullopt;
+    RegionGrid region{plane, {}};
     PlaneOffset low = region.plane.offsetOf(places.front());
     PlaneOffset high = low;
     for (const GeoPoint& place : places) {

@@ -18,5 +18,8 @@ struct RegionGrid {
 // Cells are as small as lets the longer side have `most` of them, and never below 500 m. Nothing without a
 // place.
 std::optional<RegionGrid> gridAround(std::span<const GeoPoint> places, std::size_t most);
+// The same on a plane that is there already.
+std::optional<RegionGrid> gridOn(
+    const RegionalPlane& plane, std::span<const GeoPoint> places, std::size_t most);
 
 } // namespace duskrow::domain

@@ -25,10 +25,20 @@ void addWeeks(RegionSeason& region, std::span<const RegionTrap> traps)
         std::vector<double> moths;
         std::size_t atLeast = 0;
         std::size_t uncounted = 0;
+        std::optional<std::size_t> highest;
+        double most = 0;
+
+        void take(std::size_t trap, double caught)
+        {
+            moths.push_back(caught);
+            if (highest && caught <= most) return;
+            highest = trap;
+            most = caught;
+        }
     };
     std::map<LocalDay, Week> weeks;
-    for (const RegionTrap& trap : traps)
-        for (const WeekCatch& caught : trap.season->weeks) {
+    for (std::size_t i = 0; i < traps.size(); ++i)
+        for (const WeekCatch& caught : traps[i].season->weeks) {
             Week& week = weeks[caught.week.first];
             week.week = caught.week;
             if (!caught.moths)
@@ -36,10 +46,11 @@ void addWeeks(RegionSeason& region, std::span<const RegionTrap> traps)
             else if (caught.isAtLeast)
                 ++week.atLeast;
             else
-                week.moths.push_back(*caught.moths);
+                week.take(i, *caught.moths);
         }
     for (auto& [first, week] : weeks)
-        region.weeks.push_back({week.week, spreadOf(std::move(week.moths)), week.atLeast, week.uncounted});
+        region.weeks.push_back(
+            {week.week, spreadOf(std::move(week.moths)), week.atLeast, week.uncounted, week.highest});
 }
 
 } // namespace

@@ -35,6 +35,7 @@ struct RegionWeek {
     CatchSpread catches; // of traps counted in full, in moths of the week
     std::size_t atLeast = 0; // traps whose count is a minimum, left out of the spread
     std::size_t uncounted = 0; // traps that nobody counted: that is not zero
+    std::optional<std::size_t> highest; // which of the traps counted in full; for the desk alone
 };
 
 // What several traps of one pest and trap type come to: a district, or a whole region.

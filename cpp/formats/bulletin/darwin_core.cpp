@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "formats/csv.h"
+#include "formats/darwin_archive.h"
 #include "formats/svg.h"
 #include "formats/zip.h"
 
@@ -14,8 +15,6 @@ namespace duskrow::formats {
 using namespace duskrow::domain;
 
 namespace {
-
-constexpr const char* terms = "http://rs.tdwg.org/dwc/terms/";
 
 // The first column is the id that both tables share; the others are named after their terms.
 constexpr std::array eventTerms{"eventID", "eventType", "eventDate", "samplingProtocol", "sampleSizeValue",
@@ -95,33 +94,6 @@ private:
     Table m_occurrences;
 };
 
-template <std::size_t N>
-std::string tableXml(const char* element, const char* rowType, const char* file, const char* idElement,
-    const std::array<const char*, N>& columns)
-{
-    std::string xml = std::string("  <") + element
-        + " encoding=\"UTF-8\" fieldsTerminatedBy=\",\" "
-          "linesTerminatedBy=\"\\r\\n\" fieldsEnclosedBy=\"&quot;\" ignoreHeaderLines=\"1\" rowType=\""
-        + terms + rowType + "\">\n    <files><location>" + file + "</location></files>\n    <" + idElement
-        + " index=\"0\"/>\n";
-    for (std::size_t i = 1; i < N; ++i)
-        xml += "    <field index=\"" + std::to_string(i) + "\" term=\"" + terms + columns.at(i) + "\"/>\n";
-    return xml + "  </" + element + ">\n";
-}
-
-std::string metaXml()
-{
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-           "<archive xmlns=\"http://rs.tdwg.org/dwc/text/\" metadata=\"eml.xml\">\n"
-        + tableXml("core", "Event", "event.csv", "id", eventTerms)
-        + tableXml("extension", "Occurrence", "occurrence.csv", "coreid", occurrenceTerms) + "</archive>\n";
-}
-
-std::string element(const char* name, const std::string& text)
-{
-    return std::string("<") + name + ">" + escapedXml(text) + "</" + name + ">";
-}
-
 std::string boundsXml(const Bulletin& bulletin)
 {
     if (bulletin.cells.empty()) return {};
@@ -133,10 +105,10 @@ std::string boundsXml(const Bulletin& bulletin)
         low = {std::min(low.latE7, southWest.latE7), std::min(low.lonE7, southWest.lonE7)};
         high = {std::max(high.latE7, northEast.latE7), std::max(high.lonE7, northEast.lonE7)};
     }
-    return "<boundingCoordinates>" + element("westBoundingCoordinate", centreText(low.lonE7))
-        + element("eastBoundingCoordinate", centreText(high.lonE7))
-        + element("northBoundingCoordinate", centreText(high.latE7))
-        + element("southBoundingCoordinate", centreText(low.latE7)) + "</boundingCoordinates>";
+    return "<boundingCoordinates>" + emlElement("westBoundingCoordinate", centreText(low.lonE7))
+        + emlElement("eastBoundingCoordinate", centreText(high.lonE7))
+        + emlElement("northBoundingCoordinate", centreText(high.latE7))
+        + emlElement("southBoundingCoordinate", centreText(low.latE7)) + "</boundingCoordinates>";
 }
 
 std::string emlXml(const BulletinDocument& document)
@@ -146,26 +118,26 @@ std::string emlXml(const BulletinDocument& document)
     const std::vector<std::string> parts{
         document.programmeKey, "bulletin archive", bulletin.pest, weekText(bulletin.iso)};
     const std::string who =
-        element("organizationName", bulletin.programme.empty() ? words.title : bulletin.programme);
+        emlElement("organizationName", bulletin.programme.empty() ? words.title : bulletin.programme);
     std::string about;
-    for (const std::string& paragraph : words.paragraphs) about += element("para", paragraph);
-    for (const std::string& paragraph : words.privacy) about += element("para", paragraph);
+    for (const std::string& paragraph : words.paragraphs) about += emlElement("para", paragraph);
+    for (const std::string& paragraph : words.privacy) about += emlElement("para", paragraph);
     const std::string bounds = boundsXml(bulletin);
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
            "<eml:eml xmlns:eml=\"eml://ecoinformatics.org/eml-2.1.1\" packageId=\""
         + formatUuid(uuidFromName(parts)) + "/" + std::to_string(bulletin.issue)
         + "\" system=\"duskrow\" scope=\"system\" xml:lang=\"" + escapedXml(words.language)
-        + "\">\n<dataset>\n" + element("title", words.title + ", " + words.dates) + "\n<creator>" + who
-        + "</creator>\n" + element("pubDate", momentText(document.published).substr(0, 10)) + "\n"
-        + element("language", words.language) + "\n<abstract>" + about + "</abstract>\n<coverage>"
+        + "\">\n<dataset>\n" + emlElement("title", words.title + ", " + words.dates) + "\n<creator>" + who
+        + "</creator>\n" + emlElement("pubDate", momentText(document.published).substr(0, 10)) + "\n"
+        + emlElement("language", words.language) + "\n<abstract>" + about + "</abstract>\n<coverage>"
         + (bounds.empty() ? ""
                           : "<geographicCoverage>"
-                    + element(
+                    + emlElement(
                         "geographicDescription", bulletin.region.empty() ? words.programme : bulletin.region)
                     + bounds + "</geographicCoverage>")
         + "<temporalCoverage><rangeOfDates><beginDate>"
-        + element("calendarDate", formatDay(bulletin.week.first)) + "</beginDate><endDate>"
-        + element("calendarDate", formatDay(bulletin.week.last))
+        + emlElement("calendarDate", formatDay(bulletin.week.first)) + "</beginDate><endDate>"
+        + emlElement("calendarDate", formatDay(bulletin.week.last))
         + "</endDate></rangeOfDates></temporalCoverage></coverage>\n<contact>" + who + "</contact>\n"
         + "</dataset>\n</eml:eml>\n";
 }
@@ -175,12 +147,7 @@ std::string emlXml(const BulletinDocument& document)
 Result<std::vector<ExportedFile>> darwinCoreFiles(const BulletinDocument& document)
 {
     const Tables tables(document);
-    auto events = writeCsv(tables.events());
-    if (!events) return events.error();
-    auto occurrences = writeCsv(tables.occurrences());
-    if (!occurrences) return occurrences.error();
-    return std::vector<ExportedFile>{{"event.csv", std::move(*events)},
-        {"occurrence.csv", std::move(*occurrences)}, {"meta.xml", metaXml()}, {"eml.xml", emlXml(document)}};
+    return darwinFiles(tables.events(), tables.occurrences(), emlXml(document));
 }
 
 Result<std::string> darwinCoreArchive(const BulletinDocument& document)

@@ -13,40 +13,6 @@ namespace {
 
 constexpr int levels = 4;
 
-// One row of the key after another, as many side by side as have room.
-class Key {
-public:
-    Key(Picture& picture, const Frame& below, double top, double small)
-        : m_picture(picture), m_below(below), m_small(small), m_x(below.left), m_y(top)
-    {
-    }
-
-    // Makes room for a sign and its words, and says where the sign goes.
-    Frame next(const std::string& label)
-    {
-        const double sign = m_small * 2.2;
-        const double width = sign + m_small * 0.5 + widthOf(label, m_small) + m_small;
-        if (m_x > m_below.left && m_x + width > m_below.right) {
-            m_x = m_below.left;
-            m_y += m_small * 1.8;
-        }
-        const Frame frame{m_x + 1, m_y, m_x + sign, m_y + m_small * 1.25};
-        m_picture.primitives.emplace_back(Words{
-            label, {m_x + sign + m_small * 0.5, m_y + m_small}, Anchor::Start, m_small, 400, Ink::Full, 0});
-        m_x += width;
-        return frame;
-    }
-
-    [[nodiscard]] double bottom() const { return m_y + m_small * 1.8; }
-
-private:
-    Picture& m_picture;
-    Frame m_below;
-    double m_small;
-    double m_x;
-    double m_y;
-};
-
 Point middleOf(const Frame& frame)
 {
     return {(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2};
@@ -78,6 +44,21 @@ double drawScale(Picture& picture, const Frame& below, double size, double small
 
 } // namespace
 
+Frame KeyRows::next(const std::string& label)
+{
+    const double sign = m_small * 2.2;
+    const double width = sign + m_small * 0.5 + widthOf(label, m_small) + m_small;
+    if (m_x > m_below.left && m_x + width > m_below.right) {
+        m_x = m_below.left;
+        m_y += m_small * 1.8;
+    }
+    const Frame frame{m_x + 1, m_y, m_x + sign, m_y + m_small * 1.25};
+    m_picture.primitives.emplace_back(
+        Words{label, {m_x + sign + m_small * 0.5, m_y + m_small}, Anchor::Start, m_small, 400, Ink::Full, 0});
+    m_x += width;
+    return frame;
+}
+
 Ink bandInk(int level)
 {
     constexpr std::array inks{Ink::Band1, Ink::Band2, Ink::Band3, Ink::Band4};
@@ -106,7 +87,7 @@ void drawDots(Picture& picture, Point middle, int level, double size)
 double drawMapKey(Picture& picture, const RegionMapInput& input, const Frame& below, double size,
     double small, double pixelsPerMetre)
 {
-    Key key(picture, below, drawScale(picture, below, size, small, pixelsPerMetre), small);
+    KeyRows key(picture, below, drawScale(picture, below, size, small, pixelsPerMetre), small);
     for (std::size_t i = 0; i < input.bands.size() && i < levels; ++i) {
         const int level = static_cast<int>(i) + 1;
         const Frame sign = key.next(input.bands[i]);

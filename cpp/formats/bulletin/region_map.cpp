@@ -9,6 +9,7 @@
 
 #include "domain/rules/local_plane.h"
 #include "formats/bulletin/map_key.h"
+#include "formats/degrees.h"
 #include "formats/frame_map.h"
 
 namespace duskrow::formats {
@@ -91,15 +92,6 @@ double areaOf(const std::vector<Point>& ring)
     for (std::size_t i = 0; i + 1 < ring.size(); ++i)
         area += ring[i].x * ring[i + 1].y - ring[i + 1].x * ring[i].y;
     return std::abs(area) / 2;
-}
-
-std::string degreesLabel(double value, int decimals)
-{
-    std::string text = std::to_string(std::abs(std::llround(value * std::pow(10.0, decimals))));
-    while (static_cast<int>(text.size()) <= decimals) text.insert(text.begin(), '0');
-    if (decimals > 0) text.insert(text.size() - static_cast<std::size_t>(decimals), ".");
-    if (value < 0) text.insert(0, "\u2212");
-    return text.append("°");
 }
 
 class Drawing {

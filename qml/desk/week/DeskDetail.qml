@@ -15,10 +15,13 @@ ScreenFrame {
 
     signal opened(string route, string subject)
     signal leaveOutWanted(string visit)
+    signal questionWanted(string visit)
 
     function focusFirst(): void {
         if (root.desk.flags.count > 0 && flags.itemAt(0))
             (flags.itemAt(0) as DeskFlag).takeFocus();
+        else if (root.desk.questions.count > 0 && questions.itemAt(0))
+            (questions.itemAt(0) as DeskQuestion).takeFocus();
         else if (late.visible)
             late.takeFocus();
         else
@@ -38,6 +41,16 @@ ScreenFrame {
     }
 
     Repeater {
+        id: questions
+        model: root.desk.questions
+
+        DeskQuestion {
+            desk: root.desk
+            Layout.fillWidth: true
+        }
+    }
+
+    Repeater {
         id: flags
         model: root.desk.flags
 
@@ -47,6 +60,7 @@ ScreenFrame {
             Layout.fillWidth: true
             onOpened: (route, subject) => root.opened(route, subject)
             onLeaveOutWanted: visit => root.leaveOutWanted(visit)
+            onQuestionWanted: visit => root.questionWanted(visit)
         }
     }
 
@@ -74,6 +88,14 @@ ScreenFrame {
                 Layout.fillWidth: true
             }
         }
+    }
+
+    PlainButton {
+        objectName: "askAbout"
+        visible: root.desk.askable.length > 0 && root.desk.flags.count === 0
+        text: qsTr("Ask about the count of %1").arg(root.desk.askableDay) + (root.wide ? " · K" : "")
+        Layout.fillWidth: true
+        onClicked: root.questionWanted(root.desk.askable)
     }
 
     SectionLabel {

@@ -21,6 +21,7 @@ Card {
 
     signal opened(string route, string subject)
     signal leaveOutWanted(string visit)
+    signal questionWanted(string visit)
 
     function takeFocus(): void {
         if (stands.visible)
@@ -61,7 +62,7 @@ Card {
 
     GridLayout {
         visible: root.subject.length > 0
-        columns: root.width < 420 * Theme.textScale ? 1 : 3
+        columns: root.width < 420 * Theme.textScale ? 1 : 2
         columnSpacing: Theme.gapSmall
         rowSpacing: Theme.gapSmall
         Layout.fillWidth: true
@@ -88,6 +89,14 @@ Card {
             enabled: !root.desk.busy
             Layout.fillWidth: true
             onClicked: root.leaveOutWanted(root.subject)
+        }
+
+        PlainButton {
+            objectName: "ask"
+            text: root.withKey(qsTr("Ask"), "K")
+            enabled: !root.desk.busy
+            Layout.fillWidth: true
+            onClicked: root.questionWanted(root.subject)
         }
     }
 }

@@ -11,6 +11,7 @@ namespace {
 
 constexpr std::size_t smallBody = std::size_t{16} << 10;
 constexpr std::size_t photographBody = std::size_t{16} << 20;
+constexpr std::size_t publicationBody = std::size_t{4} << 20;
 constexpr std::size_t mostParts = 8;
 
 std::vector<std::string_view> partsOf(std::string_view path)
@@ -65,6 +66,12 @@ const std::vector<CallRow>& callRows()
         {"get-photograph", Get, "/v1/programmes/:/photographs/:", Needs::Token, 0, getPhotograph},
         {"put-photograph", Put, "/v1/programmes/:/photographs/:", Needs::Token, photographBody,
             putPhotograph},
+        {"list-publications", Get, "/v1/programmes/:/publications", Needs::Token, 0, listPublications},
+        {"put-publication", Put, "/v1/programmes/:/publications/:", Needs::Token, publicationBody,
+            putPublication},
+        {"bulletins", Get, "/bulletin", Needs::Nothing, 0, bulletins},
+        {"bulletins", Get, "/bulletin/", Needs::Nothing, 0, bulletins},
+        {"bulletin", Get, "/bulletin/:/:", Needs::Nothing, 0, bulletinFile},
     };
     return rows;
 }

@@ -29,6 +29,7 @@ constexpr std::array tables{
     Table{
         "photograph", "programme, photograph, size, held, whole, made_ms", "programme, photograph", 6, false},
     Table{"photograph_part", "programme, photograph, start, bytes", "programme, photograph, start", 4, true},
+    Table{"publication", "programme, name, hash, put_by, put_ms, bytes", "programme, name", 6, true},
     Table{"audit", "programme, at_ms, id, stream, what, detail", "programme, at_ms, id", 6, false},
 };
 

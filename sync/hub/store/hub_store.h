@@ -103,6 +103,16 @@ struct PhotographState {
     bool isWhole = false;
 };
 
+// A file that anybody may read.
+struct Publication {
+    std::string name;
+    Hash hash{}; // of its bytes
+    StreamId putBy{};
+    Instant put;
+    std::string bytes;
+};
+inline constexpr std::int64_t mostPublications = 1'000; // of one programme
+
 // Everything the hub keeps. Every act is one transaction, and done when it returns. May be used by several
 // threads at once. Errors are those of Engine.
 class HubStore {
@@ -143,6 +153,12 @@ public:
     // False when the nonce was used before. Ends the older token of the stream.
     Result<bool> putToken(const Bearer& bearer, const Hash& token, const std::string& nonce, Instant now);
     Result<std::optional<Bearer>> bearerOf(const Hash& token);
+
+    // Publications. False when there is no room for another name.
+    Result<bool> putPublication(const Uuid& programme, const Publication& file);
+    Result<std::map<std::string, Hash>> publications(const Uuid& programme);
+    Result<std::optional<Publication>> publication(const Uuid& programme, const std::string& name);
+    Result<std::vector<ProgrammeRow>> publishing(); // the programmes with any; id and name
 
     // Photographs
     Result<PhotographState> photograph(const Uuid& programme, const Hash& photograph);

@@ -2,6 +2,7 @@
 #include "other_device.h"
 
 #include "domain/log/fold.h"
+#include "domain/records/question.h"
 #include "domain/records/visit.h"
 #include "store/queries.h"
 #include "store/segments.h"
@@ -162,6 +163,11 @@ QVariant OtherDevice::fieldOf(const QString& kind, const QString& id, const QStr
     if (!folded || folded->kind != kind.toStdString()) return {};
     const auto found = folded->values.find(field.toStdString());
     return found == folded->values.end() ? QVariant() : toVariant(found->second);
+}
+
+QString OtherDevice::answerTo(const QString& question) const
+{
+    return QString::fromStdString(formatUuid(answerId(m_store->programme(), idOf(question))));
 }
 
 QStringList OtherDevice::membersHere() const

@@ -43,6 +43,8 @@ public:
         const QString& kind, const QString& id, const QString& site, const QVariantMap& fields);
     // A field as it is folded here.
     Q_INVOKABLE QVariant fieldOf(const QString& kind, const QString& id, const QString& field) const;
+    // The record in which a question is answered.
+    Q_INVOKABLE QString answerTo(const QString& question) const;
     Q_INVOKABLE QStringList membersHere() const;
     Q_INVOKABLE int visitsHere() const;
 

@@ -308,6 +308,15 @@ bool World::hasDraft(const QString& key) const
     return m_app->session()->draft(key).has_value();
 }
 
+QString World::putFile(const QString& name, const QString& text, bool isLatin1)
+{
+    const QString path = m_folder.filePath(name);
+    QFile file(path);
+    const QByteArray bytes = isLatin1 ? text.toLatin1() : text.toUtf8();
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size()) qFatal("no room for a file");
+    return path;
+}
+
 QString World::fileText(const QString& name) const
 {
     QFile file(m_folder.filePath(name));

@@ -83,6 +83,8 @@ public:
     Q_INVOKABLE QQuickWindow* openWindow(
         int width, int height, const QString& route = {}, const QString& subject = {});
     Q_INVOKABLE QString folder() const { return m_folder.path(); }
+    // Puts a file into the folder, as UTF-8 or in the one byte a letter of old programs; gives its path.
+    Q_INVOKABLE QString putFile(const QString& name, const QString& text, bool isLatin1 = false);
     Q_INVOKABLE QString fileText(const QString& name) const; // of a file in the folder
 
     // A folder that several devices can open, and one exchange by it without the screens.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "domain/log/fold.h"
+#include "domain/records/bulletin.h"
 #include "domain/records/programme.h"
 #include "domain/records/roster.h"
 #include "domain/records/visit.h"
@@ -76,7 +77,7 @@ QStringList World::recordsOf(const QString& kind) const
         || gather<Loan>(reader, kind, ids) || gather<Visit>(reader, kind, ids)
         || gather<Sample>(reader, kind, ids) || gather<Walk>(reader, kind, ids)
         || gather<Frame>(reader, kind, ids) || gather<Decision>(reader, kind, ids)
-        || gather<Assignment>(reader, kind, ids);
+        || gather<Assignment>(reader, kind, ids) || gather<PublishedBulletin>(reader, kind, ids);
     if (!isKnown) qFatal("no such kind: %s", qPrintable(kind));
     return ids;
 }

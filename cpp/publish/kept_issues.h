@@ -7,7 +7,7 @@
 
 #include "domain/bulletin/kept_issue.h"
 
-namespace duskrow::tool {
+namespace duskrow::publish {
 
 // The issues that a desk has published of one pest and trap type: a folder of its own, beside the store
 // unless another is named. It is never published.
@@ -38,4 +38,4 @@ domain::Result<domain::Done> replaceFile(const QString& path, const std::string&
 // Errors  FileUnreadable {path}
 domain::Result<std::string> readWhole(const QString& path);
 
-} // namespace duskrow::tool
+} // namespace duskrow::publish

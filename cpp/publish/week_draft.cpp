@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "tool/bulletin_week.h"
+#include "publish/week_draft.h"
 
+#include <algorithm>
 #include <charconv>
 
 #include "domain/bulletin/reissue.h"
+#include "domain/records/bulletin.h"
 #include "domain/rules/bands.h"
-#include "tool/season_records.h"
+#include "formats/bulletin/document.h"
 
-namespace duskrow::tool {
+namespace duskrow::publish {
 
 using namespace duskrow::domain;
 
@@ -22,12 +24,10 @@ struct Ground {
     const Protocol* protocol = nullptr;
 };
 
-Result<Ground> groundOf(store::Reader& reader, const WeekAsked& asked, ProtocolShelf& shelf)
+Result<Ground> groundOf(store::Reader& reader, const WeekAsked& asked, const ProtocolOf& protocolOf)
 {
     Ground ground;
-    auto season = seasonWanted(reader, asked.iso.year, asked.today);
-    if (!season) return season.error();
-    ground.season = std::move(*season);
+    ground.season = asked.season;
     ground.rhythm = seasonWeekOf(ground.season).value_or(SeasonWeek{});
     const auto week = weekFromIso(asked.iso, ground.rhythm.weekStart);
     if (!week) return week.error();
@@ -35,7 +35,7 @@ Result<Ground> groundOf(store::Reader& reader, const WeekAsked& asked, ProtocolS
     auto kind = store::mostCommonKind(reader, ground.season, asked.pest);
     if (!kind) return kind.error();
     ground.kind = std::move(*kind);
-    const auto protocol = shelf.of(ground.kind.pest);
+    const auto protocol = protocolOf(ground.kind.pest);
     if (!protocol) return protocol.error();
     ground.protocol = *protocol;
     return ground;
@@ -84,7 +84,7 @@ void addEarlierWeeks(Bulletin& bulletin, const KeptIssues& kept)
 }
 
 KeptIssue issueOf(const Bulletin& bulletin, const store::SeasonReports& season,
-    std::vector<WeekReport> reports, const PublishedAreas& areas, Instant now)
+    std::vector<WeekReport> reports, const PublishedAreas& areas)
 {
     KeptIssue issue;
     issue.pest = bulletin.pest;
@@ -92,12 +92,22 @@ KeptIssue issueOf(const Bulletin& bulletin, const store::SeasonReports& season,
     issue.iso = bulletin.iso;
     issue.week = bulletin.week;
     issue.issue = bulletin.issue;
-    issue.published = now;
     issue.districts = season.districts;
     issue.areas = areas;
     if (bulletin.whole) issue.median = bulletin.whole->weekMedian;
     issue.reports = std::move(reports);
     return issue;
+}
+
+Result<bool> wasPublished(store::Reader& reader, const Ground& ground, IsoWeek iso)
+{
+    const auto records = reader.select<PublishedBulletin>({});
+    if (!records) return records.error();
+    const std::string week = formats::weekText(iso);
+    return std::any_of(records->begin(), records->end(), [&](const PublishedBulletin& one) {
+        return one.week == week && one.pest == ground.kind.pest && one.trapType == ground.kind.trapType
+            && one.withdrawn.empty();
+    });
 }
 
 } // namespace
@@ -115,10 +125,9 @@ Result<IsoWeek> weekTyped(const std::string& text)
     return Error{ErrorCode::NotADay, {text}};
 }
 
-Result<WeekMade> weekMade(store::Reader& reader, const WeekAsked& asked, ProtocolShelf& shelf,
-    const std::function<std::string(const Bulletin&, const Protocol&)>& summary)
+Result<WeekDraft> weekDraft(store::Reader& reader, const WeekAsked& asked, const ProtocolOf& protocolOf)
 {
-    const auto ground = groundOf(reader, asked, shelf);
+    const auto ground = groundOf(reader, asked, protocolOf);
     if (!ground) return ground.error();
     auto kept =
         KeptIssues::read(QString::fromStdString(asked.keptFolder), ground->kind.pest, ground->kind.trapType);
@@ -127,7 +136,8 @@ Result<WeekMade> weekMade(store::Reader& reader, const WeekAsked& asked, Protoco
     if (!season) return season.error();
     auto head = headOf(reader, *ground, asked.iso);
     if (!head) return head.error();
-    WeekMade made{WeekOutcome::New, std::move(*head), ground->protocol, 0, std::move(*kept)};
+    WeekDraft made{
+        WeekOutcome::New, std::move(*head), ground->protocol, 0, {}, std::move(*kept), season->districts};
     addEarlierWeeks(made.bulletin, made.kept);
     std::vector<WeekReport> reports = std::move(season->reports);
     PublishedAreas areas;
@@ -147,6 +157,10 @@ Result<WeekMade> weekMade(store::Reader& reader, const WeekAsked& asked, Protoco
         reports = std::move(next.reports);
         areas = next.areas;
     } else {
+        // Made anew from today's records it would show, held against what was published, what came since.
+        const auto isOut = wasPublished(reader, *ground, asked.iso);
+        if (!isOut) return isOut.error();
+        if (*isOut) return Error{ErrorCode::BulletinElsewhere, {formats::weekText(asked.iso)}};
         if (asked.today <= countsOf(ground->week, ground->rhythm).last) {
             made.outcome = WeekOutcome::NotOver;
             return made;
@@ -154,10 +168,18 @@ Result<WeekMade> weekMade(store::Reader& reader, const WeekAsked& asked, Protoco
         areas = areasOf(reports);
     }
     fillIn(made.bulletin, reports, season->names, areas);
-    KeptIssue issue = issueOf(made.bulletin, *season, std::move(reports), areas, asked.now);
-    issue.summary = summary(made.bulletin, *made.protocol);
-    if (const auto done = made.kept.keep(std::move(issue)); !done) return done.error();
+    made.fresh = issueOf(made.bulletin, *season, std::move(reports), areas);
     return made;
 }
 
-} // namespace duskrow::tool
+Result<Done> keepDraft(WeekDraft& draft, const std::string& summary, Instant now)
+{
+    if (!draft.fresh) return Done{};
+    draft.fresh->summary = summary;
+    draft.fresh->published = now;
+    auto done = draft.kept.keep(*draft.fresh);
+    if (done) draft.fresh.reset();
+    return done;
+}
+
+} // namespace duskrow::publish

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tool/kept_issues.h"
+#include "publish/kept_issues.h"
 
 #include <QDir>
 #include <QFile>
@@ -9,7 +9,7 @@
 
 #include "formats/bulletin/document.h"
 
-namespace duskrow::tool {
+namespace duskrow::publish {
 
 using namespace duskrow::domain;
 
@@ -93,4 +93,4 @@ Result<Done> KeptIssues::keep(KeptIssue issue)
     return Done{};
 }
 
-} // namespace duskrow::tool
+} // namespace duskrow::publish

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#include "app/desk/week_reading.h"
+
+#include "protocols/protocol_files.h"
+
+namespace duskrow::app {
+
+using namespace duskrow::domain;
+
+namespace {
+
+void readBoundaries(store::Reader& reader, WeekReading& reading)
+{
+    const auto path = reader.deviceSetting(boundariesSetting);
+    if (!path || !*path || (*path)->empty()) return;
+    const auto bytes = publish::readWhole(QString::fromStdString(**path));
+    if (!bytes) {
+        reading.overlayTrouble = bytes.error();
+        return;
+    }
+    auto overlay = formats::readOverlay(*bytes);
+    if (overlay)
+        reading.overlay = std::move(*overlay);
+    else
+        reading.overlayTrouble = Error{ErrorCode::FileUnreadable, {**path}, overlay.error().detail};
+}
+
+} // namespace
+
+std::string keptFolder(const QString& storePath)
+{
+    return storePath.toStdString() + "-bulletins";
+}
+
+Result<std::shared_ptr<WeekReading>> readWeek(store::Reader& reader, const publish::WeekAsked& asked)
+{
+    auto reading = std::make_shared<WeekReading>();
+    const publish::ProtocolOf protocolOf = [&](const std::string& pest) -> Result<const Protocol*> {
+        auto found = reading->protocols.find(pest);
+        if (found == reading->protocols.end()) {
+            auto protocol = protocols::loadProtocol(QString::fromStdString(pest));
+            if (!protocol) return protocol.error();
+            found = reading->protocols.emplace(pest, std::move(*protocol)).first;
+        }
+        return static_cast<const Protocol*>(&found->second);
+    };
+    auto draft = publish::weekDraft(reader, asked, protocolOf);
+    if (!draft) return draft.error();
+    reading->draft = std::move(*draft);
+    const auto programmes = reader.select<Programme>({});
+    if (!programmes) return programmes.error();
+    if (!programmes->empty()) reading->programmeKey = formatUuid(programmes->front().id);
+    readBoundaries(reader, *reading);
+    return reading;
+}
+
+} // namespace duskrow::app
