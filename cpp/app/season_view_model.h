@@ -28,6 +28,7 @@ class SeasonViewModel : public ViewModel {
     Q_PROPERTY(QString bandSpan READ bandSpan NOTIFY refreshed FINAL)
     Q_PROPERTY(QString bandMeaning READ bandMeaning NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList rules READ rules NOTIFY refreshed FINAL) // what the other rules say so far
+    Q_PROPERTY(QStringList fieldRules READ fieldRules NOTIFY refreshed FINAL) // for what is found in the crop
     Q_PROPERTY(QString caution READ caution NOTIFY refreshed FINAL)
     Q_PROPERTY(QString protocolLine READ protocolLine NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList pairLabels READ pairLabels NOTIFY refreshed FINAL)
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] QString bandSpan() const;
     [[nodiscard]] QString bandMeaning() const;
     [[nodiscard]] QStringList rules() const;
+    [[nodiscard]] QStringList fieldRules() const;
     [[nodiscard]] QString caution() const;
     [[nodiscard]] QString protocolLine() const;
     [[nodiscard]] QStringList pairLabels() const { return m_pairLabels; }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What the rules of the protocol say of a trap's season so far, one line each.
+// Rules of the protocol under a heading, one line each.
 import QtQuick
 import QtQuick.Layouts
 import Duskrow.Parts
@@ -8,13 +8,14 @@ import Duskrow.Theme
 ColumnLayout {
     id: root
 
+    required property string title
     required property list<string> lines
 
     spacing: Theme.gapSmall
     visible: root.lines.length > 0
 
     SectionLabel {
-        text: qsTr("What the rules say so far")
+        text: root.title
         Layout.fillWidth: true
     }
 

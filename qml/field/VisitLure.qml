@@ -34,7 +34,7 @@ VisitFrame {
 
     ToggleRow {
         objectName: "emptied"
-        text: qsTr("I emptied the bucket")
+        text: qsTr("I emptied the trap")
         detail: root.model.emptiedWords
         checked: root.model.emptied
         onToggled: root.model.emptied = checked

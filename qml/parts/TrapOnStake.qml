@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The small trap of the stake picture, to scale: lid, gap (the entrance), collar, bucket, and the stake.
+// The small trap of the stake picture, to scale: of a bucket lid, gap (the entrance), collar and bucket; any other as
+// its sketch; and the stake.
 import QtQuick
 import Duskrow.Theme
 
@@ -24,17 +25,15 @@ Item {
         color: Theme.wood
     }
 
-    // Any other trap, from afar: a body around its entrance
-    Rectangle {
+    // Any other trap
+    TrapSketch {
         visible: !root.bucket
-        x: -root.wide / 2
-        y: root.entrance - height / 2
-        width: root.wide
-        height: root.wide * 0.62
-        radius: root.wide * 0.1
-        color: Theme.card
-        border.width: 1.5
-        border.color: Theme.trapGreenDark
+        kind: root.kind
+        scale: root.wide / 136
+        transformOrigin: Item.TopLeft
+        x: -80 * scale
+        y: root.entrance - entrance.y * scale
+        pen: 0.6 / scale
     }
 
     // Bucket

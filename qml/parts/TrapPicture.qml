@@ -19,7 +19,7 @@ Item {
 
     function targetOf(part: string): point {
         if (!root.bucket)
-            return Qt.point(84, 92);
+            return sketch.lure;
         switch (part) {
         case "lure":
             return Qt.point(88, 47);
@@ -53,6 +53,7 @@ Item {
         Accessible.ignored: true
 
         TrapSketch {
+            id: sketch
             visible: !root.bucket
             kind: root.kind
         }

@@ -183,7 +183,7 @@ QString SetupTrap::expiryNote() const
     const auto expiry = dayIn(m_lureExpiry);
     const LocalDay day = session().clock().today();
     if (!expiry || *expiry >= day) return {};
-    return tr("This lure expired %1 ago. It may draw fewer moths: use a fresh one if you can.")
+    return tr("This lure expired %1 ago. It may draw fewer: use a fresh one if you can.")
         .arg((day - *expiry).count() == 1 ? tr("a day")
                                           : tr("%1 days").arg(text::number((day - *expiry).count())));
 }

@@ -149,7 +149,7 @@ QString VisitLureViewModel::emptiedWords() const
 {
     if (emptied()) return tr("The next count begins from nothing.");
     return tr(
-        "These moths stay in the bucket: the next count holds them as well, and they are not added twice.");
+        "What was counted stays in the trap: the next count holds it as well, and it is not added twice.");
 }
 
 void VisitLureViewModel::setSprayed(bool isSprayed)

@@ -246,8 +246,8 @@ QString VisitTrapViewModel::atLeastWords() const
     const Visit& visit = m_entry.visit();
     if (!hasFailed(visit)) return {};
     if (visit.outcome == Outcome::CouldNotCount)
-        return tr("The trap may have lost moths: the season so far is “at least”.");
-    return tr("The trap may have lost moths, so this count is “at least”, and the moths a night leave these "
+        return tr("The trap may have lost some: the season so far is “at least”.");
+    return tr("The trap may have lost some, so this count is “at least”, and the catch a night leaves these "
               "nights out.");
 }
 

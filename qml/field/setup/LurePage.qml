@@ -13,6 +13,7 @@ SetupPage {
     valid: expiry.valid
 
     TrapPicture {
+        objectName: "trapPicture"
         kind: root.trap.trapShape
         description: bucket ? qsTr("The trap cut open; the lure hangs in its basket under the lid") : qsTr("The trap; its lure hangs inside")
         highlight: "lure"
