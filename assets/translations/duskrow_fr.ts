@@ -134,6 +134,17 @@
     </message>
 </context>
 <context>
+    <name>Animal</name>
+    <message>
+        <source>moth</source>
+        <translation>papillon</translation>
+    </message>
+    <message>
+        <source>moths</source>
+        <translation>papillons</translation>
+    </message>
+</context>
+<context>
     <name>AroundPage</name>
     <message>
         <source>In from the field edge, by paces</source>
@@ -201,12 +212,12 @@
         <translation>%1 pièges sur %2 ont été relevés cette semaine.</translation>
     </message>
     <message>
-        <source>None of those counted in full had caught a moth.</source>
-        <translation>Aucun de ceux qui ont été relevés en entier n’avait pris de papillon.</translation>
+        <source>None of those counted in full had caught any %1.</source>
+        <translation>Aucun de ceux qui ont été relevés en entier n’avait pris de %1.</translation>
     </message>
     <message>
-        <source>The median trap caught none; some caught moths.</source>
-        <translation>Le piège médian n’a rien pris ; certains ont pris des papillons.</translation>
+        <source>The median trap caught none; some caught %1.</source>
+        <translation>Le piège médian n’a rien pris ; certains ont pris des %1.</translation>
     </message>
     <message>
         <source>The median trap caught about %1 in seven nights: half caught more, half fewer.</source>
@@ -251,8 +262,8 @@
         <translation>La classe la plus haute atteinte par un piège est « %1 », dans %2.</translation>
     </message>
     <message>
-        <source>Most traps have caught no moth yet.</source>
-        <translation>La plupart des pièges n’ont encore pris aucun papillon.</translation>
+        <source>Most traps have caught no %1 yet.</source>
+        <translation>La plupart des pièges n’ont pas encore pris de %1.</translation>
     </message>
     <message>
         <source>The flight is rising: in most traps the last count is the highest so far.</source>
@@ -394,8 +405,8 @@ one letter for north on a map</extracomment>
         <translation>Semaine du</translation>
     </message>
     <message>
-        <source>Median trap, moths in 7 nights</source>
-        <translation>Piège médian, papillons en 7 nuits</translation>
+        <source>Median trap, catch in 7 nights</source>
+        <translation>Piège médian, captures en 7 nuits</translation>
     </message>
     <message>
         <source>not published</source>
@@ -434,8 +445,8 @@ one letter for north on a map</extracomment>
         <translation>La même chose en fichiers</translation>
     </message>
     <message>
-        <source>no moths yet</source>
-        <translation>pas encore de papillons</translation>
+        <source>none caught yet</source>
+        <translation>aucune capture encore</translation>
     </message>
     <message>
         <source>rising</source>
@@ -643,8 +654,8 @@ one letter for north on a map</extracomment>
 <context>
     <name>CountMethod</name>
     <message>
-        <source>each moth counted</source>
-        <translation>chaque papillon compté</translation>
+        <source>counted one by one</source>
+        <translation>un par un</translation>
     </message>
     <message>
         <source>from a part by volume</source>
@@ -1477,8 +1488,8 @@ one letter for north on a map</extracomment>
         <translation>retirer la plaquette insecticide selon son étiquette</translation>
     </message>
     <message>
-        <source>wash the bucket</source>
-        <translation>laver le seau</translation>
+        <source>wash the trap</source>
+        <translation>laver le piège</translation>
     </message>
     <message>
         <source>finish setting up</source>
@@ -3227,8 +3238,8 @@ one letter for north on a map</extracomment>
         <translation>Trop tard pour installer à partir du</translation>
     </message>
     <message>
-        <source>First moths come after set-up by</source>
-        <translation>Premiers papillons après l’installation</translation>
+        <source>The first %1 come after set-up by</source>
+        <translation>Les premiers individus (%1) viennent après l’installation</translation>
     </message>
     <message>
         <source>First count</source>
@@ -7769,13 +7780,13 @@ one letter for north on a map</extracomment>
         <translation>Installer un piège</translation>
     </message>
     <message>
-        <source>%1 moths in all</source>
+        <source>%1 %2 in all</source>
         <extracomment>moths of a season that is over, respectively that goes on</extracomment>
-        <translation>%1 papillons en tout</translation>
+        <translation>%1 %2 en tout</translation>
     </message>
     <message>
-        <source>%1 moths so far</source>
-        <translation>%1 papillons jusqu’ici</translation>
+        <source>%1 %2 so far</source>
+        <translation>%1 %2 jusqu’ici</translation>
     </message>
     <message>
         <source>counted %1</source>
@@ -8928,8 +8939,8 @@ one letter for north on a map</extracomment>
         <translation>Échantillons</translation>
     </message>
     <message>
-        <source>Moths that are to be named</source>
-        <translation>Papillons à identifier</translation>
+        <source>Samples that are to be named</source>
+        <translation>Échantillons à identifier</translation>
     </message>
     <message>
         <source>Settings of this device</source>

@@ -155,10 +155,12 @@ QString HistoryViewModel::lineOf(
     const std::string& field, const FieldSet& set, const std::vector<Change>& all) const
 {
     const RecordKind& kind = *findKind(m_kind);
+    const text::Animal animal = animalOf(session(), m_pest);
     const auto words = [&](const Value& value) {
         const QString named = protocolWords(field, value);
         if (!named.isEmpty()) return named;
-        return text::valueWords(kind, field, value, [this](const Uuid& id) { return nameOf(id); });
+        return text::valueWords(
+            kind, field, value, [this](const Uuid& id) { return nameOf(id); }, animal);
     };
     QStringList before;
     for (const Change& earlier : all) {

@@ -97,7 +97,7 @@ QString stepWords(TakeDownStep step)
     case TakeDownStep::StripOut:
         return words(QT_TRANSLATE_NOOP("LifeOfTrap", "killing strip out"));
     case TakeDownStep::Washed:
-        return words(QT_TRANSLATE_NOOP("LifeOfTrap", "bucket washed and stored"));
+        return words(QT_TRANSLATE_NOOP("LifeOfTrap", "trap washed and stored"));
     }
     return {};
 }

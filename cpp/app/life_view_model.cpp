@@ -258,6 +258,11 @@ QString LifeViewModel::lent() const
     return tr("Lent to %1 until %2.").arg(QString::fromStdString(loan->borrower), text::day(*loan->untilDay));
 }
 
+QString LifeViewModel::trapShape() const
+{
+    return app::trapShape(m_protocol, m_records.trap.trapType);
+}
+
 bool LifeViewModel::hasStrip() const
 {
     const TrapType* type = m_protocol ? m_protocol->trapType(m_records.trap.trapType) : nullptr;

@@ -22,6 +22,7 @@ class LifeViewModel : public ViewModel {
     Q_PROPERTY(QString ended READ ended NOTIFY refreshed FINAL) // why and when; empty while it runs
     Q_PROPERTY(QString lent READ lent NOTIFY refreshed FINAL) // to whom, until when; empty when it is not
     Q_PROPERTY(bool hasStrip READ hasStrip NOTIFY refreshed FINAL)
+    Q_PROPERTY(QString trapShape READ trapShape NOTIFY refreshed FINAL) // of the pictures
     Q_PROPERTY(QStringList handling READ handling NOTIFY refreshed FINAL) // of the lure, before it is opened
     Q_PROPERTY(QStringList stripCautions READ stripCautions NOTIFY refreshed FINAL)
     Q_PROPERTY(bool needsReminder READ needsReminder NOTIFY formChanged FINAL) // of handling, once a day
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] QString ended() const;
     [[nodiscard]] QString lent() const;
     [[nodiscard]] bool hasStrip() const;
+    [[nodiscard]] QString trapShape() const;
     [[nodiscard]] QStringList handling() const;
     [[nodiscard]] QStringList stripCautions() const;
     [[nodiscard]] bool needsReminder() const;

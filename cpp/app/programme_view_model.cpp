@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/pest_choice.h"
 #include "store/queries.h"
 #include "text/amounts.h"
 
@@ -41,6 +42,13 @@ ProgrammeViewModel::ProgrammeViewModel(Session& session, QObject* parent) : View
         m_graceDays = season->graceDays.value_or(0);
         m_reportDay = season->reportDay.value_or(0);
         m_reportMinute = season->reportMinute.value_or(0);
+        const auto uses = store::protocolsInUse(session.reader(), season->id);
+        if (!uses) {
+            tell(uses.error());
+            return;
+        }
+        for (const ProtocolUse& use : *uses) m_pests << QString::fromStdString(use.pest);
+        m_keptPests = m_pests.size();
     }
     auto districts = store::districts(session.reader());
     if (!districts) {
@@ -76,6 +84,39 @@ void ProgrammeViewModel::addDistrict()
 QString ProgrammeViewModel::timeOfDay(int minute) const
 {
     return text::timeOfDay(minute);
+}
+
+QStringList ProgrammeViewModel::pestKeys() const
+{
+    return pestsToChoose(session()).keys;
+}
+
+QStringList ProgrammeViewModel::pestLabels() const
+{
+    return pestsToChoose(session()).labels;
+}
+
+void ProgrammeViewModel::togglePest(const QString& pest)
+{
+    const qsizetype at = m_pests.indexOf(pest);
+    if (at < 0)
+        m_pests << pest;
+    else if (at >= m_keptPests)
+        m_pests.removeAt(at);
+    Q_EMIT pestsChanged();
+}
+
+void ProgrammeViewModel::addPestEdits(std::vector<Edit>& all) const
+{
+    const auto& season = session().season();
+    if (!season) return;
+    for (const QString& pest : m_pests.mid(m_keptPests)) {
+        ProtocolUse use;
+        use.id = protocolUseId(session().store().programme(), season->id, pest.toStdString());
+        use.season = season->id;
+        use.pest = pest.toStdString();
+        all.push_back(creation(use, {}));
+    }
 }
 
 void ProgrammeViewModel::addDistrictEdits(std::vector<Edit>& all) const
@@ -126,6 +167,7 @@ std::vector<Edit> ProgrammeViewModel::edits() const
         addCorrection(all, *before, after);
     }
     addDistrictEdits(all);
+    addPestEdits(all);
     return all;
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "app/session.h"
+#include "app/trap_words.h"
 #include "domain/rules/bands.h"
 #include "domain/rules/season_days.h"
 #include "text/amounts.h"
@@ -111,9 +112,10 @@ private:
 
     [[nodiscard]] QString description() const
     {
-        QStringList parts{
-            text::seasonTotal(m_charted.season) + QLatin1Char(' ') + text::seasonCaption(m_charted.season)};
-        parts << text::flightWords(m_charted.season, m_charted.outlook);
+        const text::Animal animal = animalOf(&m_charted.protocol);
+        QStringList parts{text::seasonTotal(m_charted.season) + QLatin1Char(' ')
+            + text::seasonCaption(m_charted.season, animal)};
+        parts << text::flightWords(m_charted.season, m_charted.outlook, animal);
         if (m_input.fan) parts << text::likelyRange(*m_charted.outlook);
         parts << QCoreApplication::translate("SeasonChart", "the visits stand in the list beside the chart");
         return parts.join(QStringLiteral("; "));

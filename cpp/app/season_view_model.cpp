@@ -6,7 +6,10 @@
 #include "app/trap_words.h"
 #include "domain/rules/bands.h"
 #include "domain/rules/protocol_rules.h"
+#include "domain/rules/rule_outcomes.h"
 #include "text/amounts.h"
+#include "text/field_rule_text.h"
+#include "text/rule_text.h"
 #include "text/season_text.h"
 
 namespace duskrow::app {
@@ -113,6 +116,7 @@ void SeasonViewModel::showVisits()
     std::vector<Row> withdrawn;
     const auto marks = RecordMarks::read(session().reader(), session().store().stream());
     if (!marks) return tell(marks.error());
+    const text::Animal animal = animalOf(m_protocol);
     auto caught = m_season.visits.cbegin();
     for (const Visit& visit : m_records.visits) {
         const QString id = QString::fromStdString(formatUuid(visit.id));
@@ -120,11 +124,11 @@ void SeasonViewModel::showVisits()
         row.title = visit.day ? text::day(*visit.day) : tr("Day not known");
         if (!visit.withdrawn.empty()) {
             row.isStruck = true;
-            row.besides = visit.pest ? text::moths(*visit.pest) : QString();
+            row.besides = visit.pest ? animal.amount(*visit.pest) : QString();
             row.detail = tr("withdrawn: %1").arg(QString::fromStdString(visit.withdrawn));
             withdrawn.push_back(std::move(row));
         } else if (caught != m_season.visits.cend() && caught->visit == visit.id) {
-            row.besides = text::visitCatch(*caught);
+            row.besides = text::visitCatch(*caught, {}, animal);
             row.detail = breakingAtDots(text::visitNumbers(*caught));
             row.flags = text::visitFlags(*caught, visit, interval);
             const auto lines = marks->of(session().reader(), visit.id);
@@ -145,7 +149,7 @@ void SeasonViewModel::showWeeks()
     std::vector<Row> rows;
     for (const WeekCatch& week : m_season.weeks)
         rows.push_back({.title = text::weekTitle(week.week),
-            .besides = text::weekCatch(week),
+            .besides = text::weekCatch(week, {}, animalOf(m_protocol)),
             .detail = breakingAtDots(text::weekNumbers(week)),
             .flags = text::weekFlags(week)});
     std::reverse(rows.begin(), rows.end());
@@ -165,7 +169,8 @@ void SeasonViewModel::showPair()
     if (!pairView({m_records.trap, m_season}, {records->trap, season})) return;
     m_pairLabels = {tr("This one, %1").arg(tagWords(m_records.trap)), tagWords(records->trap)};
     for (const TrapSeason& each : {m_season, season})
-        m_pairTotals << text::seasonTotal(each) + QLatin1Char(' ') + text::seasonCaption(each);
+        m_pairTotals << text::seasonTotal(each) + QLatin1Char(' ')
+                + text::seasonCaption(each, animalOf(m_protocol));
 }
 
 QString SeasonViewModel::title() const
@@ -193,8 +198,8 @@ QString SeasonViewModel::total() const
 
 QStringList SeasonViewModel::meaning() const
 {
-    QStringList lines{text::seasonCaption(m_season)};
-    const QString flight = text::flightWords(m_season, m_outlook);
+    QStringList lines{text::seasonCaption(m_season, animalOf(m_protocol))};
+    const QString flight = text::flightWords(m_season, m_outlook, animalOf(m_protocol));
     if (!flight.isEmpty()) lines << flight;
     return lines;
 }
@@ -223,15 +228,17 @@ QString SeasonViewModel::scouting() const
 
 QString SeasonViewModel::standing() const
 {
-    QStringList reasons = text::standingReasons(m_season, m_records.trap, m_rules);
-    if (m_season.takesBand() && !m_band)
+    QStringList reasons = text::standingReasons(m_season, m_records.trap, m_rules, animalOf(m_protocol));
+    if (m_protocol && m_protocol->noBands)
+        reasons << fromProtocol(*m_protocol->noBands);
+    else if (m_season.takesBand() && !m_band)
         reasons << tr("No band: nobody has published bands for this type of trap.");
     return reasons.join(QLatin1Char(' '));
 }
 
 QStringList SeasonViewModel::remarks() const
 {
-    return text::totalRemarks(m_season);
+    return text::totalRemarks(m_season, {}, animalOf(m_protocol));
 }
 
 QString SeasonViewModel::bandName() const
@@ -243,12 +250,33 @@ QString SeasonViewModel::bandName() const
 
 QString SeasonViewModel::bandSpan() const
 {
-    return m_band ? text::bandSpan(*m_band) : QString();
+    return m_band ? text::bandSpan(*m_band, {}, animalOf(m_protocol)) : QString();
 }
 
 QString SeasonViewModel::bandMeaning() const
 {
     return m_band ? fromProtocol(m_band->meaning.text) : QString();
+}
+
+QStringList SeasonViewModel::rules() const
+{
+    QStringList lines;
+    if (!m_protocol || !m_isFound) return lines;
+    for (const RuleOutcome& outcome : ruleOutcomes(*m_protocol, m_records.trap.trapType, m_season)) {
+        QStringList said{text::ruleWords(outcome, Session::language(), {}, animalOf(m_protocol)).line()};
+        for (const Statement& remark : headOf(*outcome.rule).reading) said << fromProtocol(remark.text);
+        lines << said.join(QLatin1Char(' '));
+    }
+    return lines;
+}
+
+QStringList SeasonViewModel::fieldRules() const
+{
+    QStringList lines;
+    if (!m_protocol || !m_isFound) return lines;
+    for (const FieldRule& rule : m_protocol->fieldRules)
+        lines << text::fieldRuleLine(*m_protocol, rule, Session::language());
+    return lines;
 }
 
 QString SeasonViewModel::caution() const

@@ -27,6 +27,8 @@ class SeasonViewModel : public ViewModel {
     Q_PROPERTY(QString bandName READ bandName NOTIFY refreshed FINAL)
     Q_PROPERTY(QString bandSpan READ bandSpan NOTIFY refreshed FINAL)
     Q_PROPERTY(QString bandMeaning READ bandMeaning NOTIFY refreshed FINAL)
+    Q_PROPERTY(QStringList rules READ rules NOTIFY refreshed FINAL) // what the other rules say so far
+    Q_PROPERTY(QStringList fieldRules READ fieldRules NOTIFY refreshed FINAL) // for what is found in the crop
     Q_PROPERTY(QString caution READ caution NOTIFY refreshed FINAL)
     Q_PROPERTY(QString protocolLine READ protocolLine NOTIFY refreshed FINAL)
     Q_PROPERTY(QStringList pairLabels READ pairLabels NOTIFY refreshed FINAL)
@@ -52,6 +54,8 @@ public:
     [[nodiscard]] QString bandName() const;
     [[nodiscard]] QString bandSpan() const;
     [[nodiscard]] QString bandMeaning() const;
+    [[nodiscard]] QStringList rules() const;
+    [[nodiscard]] QStringList fieldRules() const;
     [[nodiscard]] QString caution() const;
     [[nodiscard]] QString protocolLine() const;
     [[nodiscard]] QStringList pairLabels() const { return m_pairLabels; }

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "app/pest_choice.h"
+
 namespace duskrow::app {
 
 using namespace duskrow::domain;
@@ -13,7 +15,6 @@ namespace {
 constexpr int graceDays = 1;
 constexpr int reportDay = 2; // Tuesday
 constexpr int reportMinute = 12 * 60;
-constexpr auto firstPest = "bertha-armyworm";
 
 QString complaint(const QString& text, const char* field)
 {
@@ -27,6 +28,16 @@ Role roleOf(const QString& word)
 }
 
 } // namespace
+
+QStringList StartViewModel::pestKeys() const
+{
+    return pestsToChoose(session()).keys;
+}
+
+QStringList StartViewModel::pestLabels() const
+{
+    return pestsToChoose(session()).labels;
+}
 
 int StartViewModel::year() const
 {
@@ -65,9 +76,9 @@ std::vector<Edit> StartViewModel::edits(const Uuid& me) const
     season.reportMinute = reportMinute;
 
     ProtocolUse use;
-    use.id = protocolUseId(programme.id, season.id, firstPest);
+    use.id = protocolUseId(programme.id, season.id, m_pest.toStdString());
     use.season = season.id;
-    use.pest = firstPest;
+    use.pest = m_pest.toStdString();
 
     Member member;
     member.id = me;

@@ -16,6 +16,9 @@ class StartViewModel : public ViewModel {
     Q_PROPERTY(QString districts MEMBER m_districts NOTIFY edited FINAL)
     Q_PROPERTY(int weekStart MEMBER m_weekStart NOTIFY edited FINAL)
     Q_PROPERTY(int countDay MEMBER m_countDay NOTIFY edited FINAL)
+    Q_PROPERTY(QString pest MEMBER m_pest NOTIFY edited FINAL)
+    Q_PROPERTY(QStringList pestKeys READ pestKeys CONSTANT FINAL)
+    Q_PROPERTY(QStringList pestLabels READ pestLabels CONSTANT FINAL)
     Q_PROPERTY(int year READ year CONSTANT FINAL)
     Q_PROPERTY(QString nameError READ nameError NOTIFY checked FINAL)
     Q_PROPERTY(QString myNameError READ myNameError NOTIFY checked FINAL)
@@ -24,6 +27,8 @@ class StartViewModel : public ViewModel {
 public:
     using ViewModel::ViewModel;
 
+    [[nodiscard]] QStringList pestKeys() const;
+    [[nodiscard]] QStringList pestLabels() const;
     [[nodiscard]] int year() const;
     [[nodiscard]] QString nameError() const;
     [[nodiscard]] QString myNameError() const;
@@ -46,6 +51,7 @@ private:
     QString m_myName;
     QString m_role = QStringLiteral("grower");
     QString m_districts;
+    QString m_pest = QStringLiteral("bertha-armyworm");
     int m_weekStart = 1; // a week that starts on the count day is not crossed by its counts
     int m_countDay = 1;
     bool m_wasChecked = false;

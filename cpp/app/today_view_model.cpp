@@ -6,6 +6,8 @@
 
 #include "app/roll_over.h"
 #include "app/today_rows.h"
+#include "app/trap_words.h"
+#include "store/queries.h"
 #include "text/amounts.h"
 #include "text/due_text.h"
 
@@ -59,6 +61,14 @@ TodayViewModel::TodayViewModel(Session& session, QObject* parent) : ViewModel(se
         if (state == Qt::ApplicationActive) refresh();
     });
     refresh();
+}
+
+QString TodayViewModel::trapShape() const
+{
+    if (!session().season()) return app::trapShape(nullptr, {});
+    const auto uses = store::protocolsInUse(session().reader(), session().season()->id);
+    const Protocol* protocol = uses && !uses->empty() ? session().protocol(uses->front().pest) : nullptr;
+    return app::trapShape(protocol, protocol ? protocol->trapTypes.front().id : std::string());
 }
 
 int TodayViewModel::year() const

@@ -16,6 +16,8 @@ class TodayViewModel : public ViewModel {
     Q_PROPERTY(bool isKnown READ isKnown NOTIFY foundChanged FINAL) // false while the first look goes on
     Q_PROPERTY(bool hasSeason READ hasSeason NOTIFY foundChanged FINAL)
     Q_PROPERTY(bool hasTraps READ hasTraps NOTIFY foundChanged FINAL)
+    Q_PROPERTY(
+        QString trapShape READ trapShape NOTIFY foundChanged FINAL) // of the usual trap of the programme
     Q_PROPERTY(int year READ year NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString heading READ heading NOTIFY foundChanged FINAL)
     Q_PROPERTY(QString date READ date NOTIFY foundChanged FINAL)
@@ -49,6 +51,7 @@ public:
     [[nodiscard]] bool isKnown() const { return m_isKnown; }
     [[nodiscard]] bool hasSeason() const { return session().season().has_value(); }
     [[nodiscard]] bool hasTraps() const { return m_found.traps > 0; }
+    [[nodiscard]] QString trapShape() const;
     [[nodiscard]] int year() const;
     [[nodiscard]] QString heading() const;
     [[nodiscard]] QString date() const;

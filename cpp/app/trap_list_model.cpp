@@ -28,9 +28,9 @@ QString lineOf(const TrapFound& trap)
     QStringList parts;
     if (trap.lastCount) {
         const QString sum = trap.isAtLeast ? text::atLeast(trap.soFar) : text::number(trap.soFar.value());
-        //: moths of a season that is over, respectively that goes on
-        parts << (trap.isEnded ? TrapsWords::tr("%1 moths in all") : TrapsWords::tr("%1 moths so far"))
-                     .arg(sum);
+        //: "259 moths", of a season that is over, respectively that goes on
+        parts << (trap.isEnded ? TrapsWords::tr("%1 %2 in all") : TrapsWords::tr("%1 %2 so far"))
+                     .arg(sum, trap.animal.after(trap.soFar.value()));
         if (!trap.isEnded) parts << TrapsWords::tr("counted %1").arg(text::shortDay(*trap.lastCount));
     } else {
         parts << TrapsWords::tr("not counted yet");
@@ -78,7 +78,7 @@ TrapFound foundOf(
     const TrapFacts facts = records.factsOf(trap);
     const TrapNow now = trapNow(facts, today);
     const CatchIntervals caught = catchIntervals(facts);
-    TrapFound found{.trap = trap.id, .title = records.titleOf(trap), .searched = {}};
+    TrapFound found{.trap = trap.id, .pest = trap.pest, .title = records.titleOf(trap), .searched = {}};
     found.searched = found.title;
     if (const Site* site = records.siteOf(trap))
         found.searched += QLatin1Char(' ') + QString::fromStdString(site->field);

@@ -7,12 +7,14 @@
 #include "app/season_records.h"
 #include "domain/protocol/protocol.h"
 #include "domain/rules/geodesy.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
 // One trap of a season with its catch so far.
 struct TrapFound {
     domain::Uuid trap;
+    std::string pest = {};
     QString title;
     QString searched; // everything it can be found by
     domain::Moths soFar = {};
@@ -25,6 +27,7 @@ struct TrapFound {
     bool isEnded = false;
     QString lentTo = {};
     std::optional<domain::Course> way = {};
+    text::Animal animal = {}; // that is counted; moths until the protocol is asked
 };
 
 // Reads every trap of a season that a viewer is shown. Errors as those of store/queries.h.

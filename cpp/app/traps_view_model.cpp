@@ -5,6 +5,8 @@
 #include <array>
 #include <string_view>
 
+#include "app/trap_words.h"
+
 namespace duskrow::app {
 
 using namespace duskrow::domain;
@@ -60,6 +62,7 @@ void TrapsViewModel::refresh()
 
 void TrapsViewModel::take(std::vector<TrapFound> found)
 {
+    for (TrapFound& trap : found) trap.animal = animalOf(session(), trap.pest);
     m_traps.take(std::move(found));
     m_isKnown = true;
     Q_EMIT foundChanged();

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "text/amounts.h"
+#include "text/animal.h"
 #include "text/bulletin_text.h"
 
 namespace duskrow::text {
@@ -23,7 +24,7 @@ class Draft {
 public:
     Draft(const Bulletin& bulletin, const Protocol& protocol, const QLocale& locale)
         : m_bulletin(bulletin), m_protocol(protocol), m_locale(locale),
-          m_language(locale.name().toStdString())
+          m_language(locale.name().toStdString()), m_animal(animalOf(&protocol, m_language))
     {
     }
 
@@ -32,19 +33,21 @@ public:
         const QString in = BulletinDraft::tr("%1 of %2 traps were counted this week.")
                                .arg(whole(all.counted), whole(all.expected));
         if (!all.caughtAny)
-            return in + u' ' + BulletinDraft::tr("None of those counted in full had caught a moth.");
+            return in + u' '
+                + BulletinDraft::tr("None of those counted in full had caught any %1.").arg(m_animal.many());
         if (all.weekMedian == Moths{0})
-            return in + u' ' + BulletinDraft::tr("The median trap caught none; some caught moths.");
+            return in + u' '
+                + BulletinDraft::tr("The median trap caught none; some caught %1.").arg(m_animal.many());
         return in + u' '
             + BulletinDraft::tr(
                 "The median trap caught about %1 in seven nights: half caught more, half fewer.")
-                  .arg(moths(all.weekMedian, m_locale));
+                  .arg(amount(all.weekMedian));
     }
 
     [[nodiscard]] QString season(const AreaFigures& all) const
     {
         const QString soFar = BulletinDraft::tr("So far this season the median trap has caught about %1.")
-                                  .arg(moths(all.seasonMedian, m_locale));
+                                  .arg(amount(all.seasonMedian));
         if (!all.typicalLevel)
             return soFar + u' ' + BulletinDraft::tr("Nobody has published bands for this trap.");
         QStringList groups;
@@ -81,7 +84,7 @@ public:
             return BulletinDraft::tr("In no district do enough farms report to give figures of its own.");
         QString words =
             BulletinDraft::tr("Of the districts with figures, %1 has the highest median so far, about %2.")
-                .arg(QString::fromStdString(most->name), moths(most->figures->seasonMedian, m_locale));
+                .arg(QString::fromStdString(most->name), amount(most->figures->seasonMedian));
         if (level > 1)
             words += u' '
                 + BulletinDraft::tr("The highest band that any trap has reached is “%1”, in %2.")
@@ -94,7 +97,7 @@ public:
     {
         switch (phase) {
         case FlightPhase::NoneYet:
-            return BulletinDraft::tr("Most traps have caught no moth yet.");
+            return BulletinDraft::tr("Most traps have caught no %1 yet.").arg(m_animal.many());
         case FlightPhase::Rising:
             return BulletinDraft::tr(
                 "The flight is rising: in most traps the last count is the highest so far.");
@@ -145,11 +148,12 @@ public:
     {
         return BulletinDraft::tr(
             "%1 of %2 traps counted; the median trap caught about %3 this week and about %4 so far.")
-            .arg(whole(all.counted), whole(all.expected), moths(all.weekMedian, m_locale),
-                moths(all.seasonMedian, m_locale));
+            .arg(whole(all.counted), whole(all.expected), amount(all.weekMedian), amount(all.seasonMedian));
     }
 
 private:
+    [[nodiscard]] QString amount(Moths count) const { return m_animal.amount(count, m_locale); }
+
     [[nodiscard]] QString whole(std::size_t count) const
     {
         return number(static_cast<std::int64_t>(count), m_locale);
@@ -169,6 +173,7 @@ private:
     const Protocol& m_protocol;
     const QLocale& m_locale;
     std::string m_language;
+    Animal m_animal;
 };
 
 } // namespace

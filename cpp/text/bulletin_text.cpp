@@ -116,7 +116,7 @@ void addChart(BulletinWords& words, const Bulletin& bulletin, const QLocale& loc
 {
     words.chartHeading = utf8(BulletinText::tr("Week by week"));
     words.weekColumn = utf8(BulletinText::tr("Week from"));
-    words.medianColumn = utf8(BulletinText::tr("Median trap, moths in 7 nights"));
+    words.medianColumn = utf8(BulletinText::tr("Median trap, catch in 7 nights"));
     words.gapLabel = utf8(BulletinText::tr("not published"));
     for (const PublishedWeek& week : bulletin.weeks) {
         words.weeks.push_back(utf8(shortDay(week.week.first, locale)));
@@ -158,7 +158,7 @@ QString flightStage(FlightPhase phase)
 {
     switch (phase) {
     case FlightPhase::NoneYet:
-        return BulletinText::tr("no moths yet");
+        return BulletinText::tr("none caught yet");
     case FlightPhase::Rising:
         return BulletinText::tr("rising");
     case FlightPhase::NearHighest:

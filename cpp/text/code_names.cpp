@@ -153,7 +153,7 @@ QString name(CountMethod method)
 {
     switch (method) {
     case CountMethod::Each:
-        return QCoreApplication::translate("CountMethod", "each moth counted");
+        return QCoreApplication::translate("CountMethod", "counted one by one");
     case CountMethod::Volume:
         return QCoreApplication::translate("CountMethod", "from a part by volume");
     case CountMethod::Weight:

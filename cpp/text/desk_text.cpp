@@ -68,7 +68,7 @@ QString lateMessage(const LateAsk& ask, const QLocale& locale)
         DeskWords::tr("For the week %1 no count has arrived here yet from:\n- %2")
             .arg(weekDays(ask.week, locale), traps),
         DeskWords::tr(
-            "If you have been there, send the number of moths and the day, in any way that is easy for "
+            "If you have been there, send the number caught and the day, in any way that is easy for "
             "you. Zero is a count too. If the trap could not be counted, or you could not go, that "
             "helps as well.")};
     parts << (ask.from.isEmpty() ? DeskWords::tr("Thank you.")

@@ -64,7 +64,7 @@ QString takeDownStep(TakeDownStep step)
     case TakeDownStep::StripOut:
         return DueWords::tr("take the killing strip away, by its label");
     case TakeDownStep::Washed:
-        return DueWords::tr("wash the bucket");
+        return DueWords::tr("wash the trap");
     }
     return {};
 }

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "text/animal.h"
 #include "text/protocol_figures.h"
 #include "text/protocol_values.h"
 
@@ -16,16 +17,18 @@ struct Figures {
 class Sheet {
 public:
     Sheet(const domain::Protocol& protocol, const std::string& language)
-        : m_protocol(protocol), m_language(language)
+        : m_protocol(protocol), m_language(language), m_animal(animalOf(&protocol, language))
     {
     }
+
+    [[nodiscard]] const Animal& animal() const { return m_animal; }
 
     void begin(const QString& section) { m_section = section; }
 
     template <typename T>
     void add(const QString& name, const domain::Figure<T>& figure)
     {
-        put(name, figure.value ? valueWords(*figure.value) : QString(), figure.source, figure.note);
+        put(name, figure.value ? said(*figure.value) : QString(), figure.source, figure.note);
     }
 
     template <typename T>
@@ -58,11 +61,22 @@ public:
         return QString::fromStdString(text.in(m_language));
     }
 
+    // A value with its unit; moths by the protocol's word for them.
+    template <typename T>
+    [[nodiscard]] QString said(const T& value) const
+    {
+        if constexpr (std::is_same_v<T, domain::Moths>)
+            return m_animal.amount(value);
+        else
+            return valueWords(value);
+    }
+
     std::vector<FigureWords> finish() { return std::move(m_figures); }
 
 private:
     const domain::Protocol& m_protocol;
     const std::string& m_language;
+    Animal m_animal;
     QString m_section;
     std::vector<FigureWords> m_figures;
 };

@@ -23,14 +23,17 @@ constexpr std::int64_t aWeek = 7; // nights
 // The numbers of a flag, each with its unit. One that is missing is none.
 class Numbers {
 public:
-    Numbers(const Flag& flag, const QLocale& locale) : m_flag(flag), m_locale(locale) { }
+    Numbers(const Flag& flag, const QLocale& locale, const Animal& animal)
+        : m_flag(flag), m_locale(locale), m_animal(animal)
+    {
+    }
 
     [[nodiscard]] std::int64_t plain(std::size_t at) const
     {
         return at < m_flag.numbers.size() ? m_flag.numbers[at] : 0;
     }
     [[nodiscard]] QString whole(std::size_t at) const { return number(plain(at), m_locale); }
-    [[nodiscard]] QString caught(std::size_t at) const { return moths(Moths{plain(at)}, m_locale); }
+    [[nodiscard]] QString caught(std::size_t at) const { return m_animal.amount(Moths{plain(at)}, m_locale); }
     [[nodiscard]] QString over(std::size_t at) const { return nights(Nights{plain(at)}, m_locale); }
     [[nodiscard]] QString apart(std::size_t at) const { return days(std::chrono::days{plain(at)}, m_locale); }
     [[nodiscard]] QString metres(std::size_t at) const
@@ -46,6 +49,7 @@ public:
 private:
     const Flag& m_flag;
     const QLocale& m_locale;
+    const Animal& m_animal;
 };
 
 QString aroundReason(const Flag& flag, const Numbers& numbers, const QLocale& locale)
@@ -117,9 +121,9 @@ QString checkName(Check check)
     return {};
 }
 
-QString flagReason(const Flag& flag, const QLocale& locale)
+QString flagReason(const Flag& flag, const QLocale& locale, const Animal& animal)
 {
-    const Numbers numbers(flag, locale);
+    const Numbers numbers(flag, locale, animal);
     switch (flag.check) {
     case Check::InFuture:
         return FlagWords::tr("The visit is dated %1 after today.").arg(numbers.apart(0));
@@ -157,7 +161,7 @@ QString flagReason(const Flag& flag, const QLocale& locale)
         return FlagWords::tr("%1 at one visit, where every catch above %2 is asked about.")
             .arg(numbers.caught(0), numbers.whole(1));
     case Check::RoundedCounts:
-        return FlagWords::tr("%1 of one person’s %2 counts of ten moths and more end in 0 or 5, where chance "
+        return FlagWords::tr("%1 of one person’s %2 counts of ten and more end in 0 or 5, where chance "
                              "alone gives one in five.")
             .arg(numbers.whole(0), numbers.whole(1));
     }
@@ -195,7 +199,7 @@ QString goodCounts(Check check, const QLocale& locale)
     case Check::FarAboveBefore:
         return FlagWords::tr("1 good count in %1 gets this flag; it may be real.").arg(many);
     case Check::RoundedCounts:
-        return FlagWords::tr("1 person in %1 who counts every moth gets this flag; it may be real.")
+        return FlagWords::tr("1 person in %1 who counts one by one gets this flag; it may be real.")
             .arg(many);
     case Check::CatchUnlikelyLarge:
         return FlagWords::tr("Nobody has measured how many good counts get this flag; it may be real.");

@@ -5,6 +5,7 @@
 #include <QString>
 
 #include "domain/rules/flag.h"
+#include "text/animal.h"
 
 namespace duskrow::text {
 
@@ -12,7 +13,7 @@ namespace duskrow::text {
 QString checkName(domain::Check check);
 
 // Why, in one sentence with the numbers. It never says what somebody may have meant.
-QString flagReason(const domain::Flag& flag, const QLocale& locale = {});
+QString flagReason(const domain::Flag& flag, const QLocale& locale = {}, const Animal& animal = {});
 
 // How many good counts get such a flag: "1 good count in 400 gets this flag; it may be real."
 QString goodCounts(domain::Check check, const QLocale& locale = {});

@@ -18,7 +18,7 @@ QString finding(const domain::DecimalFinding& found);
 QString columnIs(const domain::MappedColumn& column);
 QString columnWhy(const domain::MappedColumn& column);
 
-// "Line 12, column “Count”: the number of moths is empty. Fill it in."
+// "Line 12, column “Count”: the count of the pest is empty. Fill it in."
 QString rowWord(const domain::RowWord& word);
 
 // What stands in a file, on one line, without signs that would move a cursor or turn a line around. It is

@@ -15,6 +15,7 @@ namespace {
 void addTrap(Sheet& sheet, const Protocol& protocol)
 {
     sheet.begin(Figures::tr("The trap"));
+    if (protocol.counted) sheet.remark(Figures::tr("What it catches"), sheet.animal().many());
     sheet.add(Figures::tr("Traps in a field"), protocol.trapsPerField);
     if (protocol.lure) {
         sheet.add(Figures::tr("The lure draws"), protocol.lure->catches);
@@ -52,7 +53,8 @@ void addSeason(Sheet& sheet, const SeasonPlan& season)
     sheet.add(Figures::tr("Lasts"), season.weeks);
     sheet.add(Figures::tr("Traps are set up"), season.setUp);
     sheet.add(Figures::tr("Too late for setting up from"), season.tooLateFrom);
-    sheet.add(Figures::tr("First moths come after set-up by"), season.firstMothsAfter);
+    sheet.add(
+        Figures::tr("The first %1 come after set-up by").arg(sheet.animal().many()), season.firstMothsAfter);
     sheet.add(Figures::tr("First count"), season.firstCount);
     sheet.add(Figures::tr("From count to count"), season.visitInterval);
     sheet.add(Figures::tr("Usual peak of the flight"), season.usualPeak);
@@ -102,11 +104,13 @@ void addBands(Sheet& sheet, const Protocol& protocol)
 {
     sheet.begin(Figures::tr("Bands of a whole season's catch"));
     if (protocol.noBands) sheet.put(Figures::tr("Bands"), QString(), notPublished, *protocol.noBands);
+    const Animal& animal = sheet.animal();
     for (const CatchRule& rule : protocol.catchRules) {
         for (const Band& band : rule.bands)
             sheet.put(sheet.local(band.name),
-                band.below ? Figures::tr("%1 to under %2").arg(number(band.from.value()), moths(*band.below))
-                           : Figures::tr("%1 or more").arg(valueWords(band.from)),
+                band.below
+                    ? Figures::tr("%1 to under %2").arg(number(band.from.value()), animal.amount(*band.below))
+                    : Figures::tr("%1 or more").arg(animal.amount(band.from)),
                 band.source, band.meaning.text);
         sheet.put(Figures::tr("A catch on an edge"), Figures::tr("belongs to the higher band"),
             rule.edgeSource, rule.edgeNote);

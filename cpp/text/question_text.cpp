@@ -19,10 +19,10 @@ struct QuestionWords {
 
 } // namespace
 
-QString readyQuestion(const Flag& flag)
+QString readyQuestion(const Flag& flag, const Animal& animal)
 {
     //: a sentence that says why a record is looked at
-    return QuestionWords::tr("%1 Is it right?").arg(flagReason(flag));
+    return QuestionWords::tr("%1 Is it right?").arg(flagReason(flag, {}, animal));
 }
 
 QString readyQuestion(const QString& count)

@@ -2,6 +2,7 @@
 #include "text/amounts.h"
 #include "text/figure_sheet.h"
 #include "text/rule_text.h"
+#include "text/upper_first.h"
 
 namespace duskrow::text {
 
@@ -43,7 +44,7 @@ private:
 
     void add(const MothsInNightsRule& rule)
     {
-        m_sheet.add(Figures::tr("Moths"), rule.moths);
+        m_sheet.add(upperFirst(m_sheet.animal().many()), rule.moths);
         m_sheet.add(Figures::tr("Within"), rule.nights);
         for (const HeatStep& step : rule.then)
             m_sheet.put(m_sheet.local(step.name), step.sum.value ? warmthWords(step) : QString(),
@@ -53,7 +54,7 @@ private:
 
     void add(const VisitsInARowRule& rule)
     {
-        m_sheet.add(Figures::tr("Moths on each visit at least"), rule.moths);
+        m_sheet.add(Figures::tr("On each visit at least"), rule.moths);
         m_sheet.add(Figures::tr("Visits in a row"), rule.visits);
         m_sheet.add(Figures::tr("A visit covers"), rule.apart);
         addMeaning(rule.meaning);

@@ -19,8 +19,9 @@ struct Words {
 
 class Sentences {
 public:
-    Sentences(const RuleOutcome& outcome, const std::string& language, const QLocale& locale)
-        : m_outcome(outcome), m_language(language), m_locale(locale)
+    Sentences(
+        const RuleOutcome& outcome, const std::string& language, const QLocale& locale, const Animal& animal)
+        : m_outcome(outcome), m_language(language), m_locale(locale), m_animal(animal)
     {
     }
 
@@ -37,6 +38,8 @@ private:
         return QString::fromStdString(text.in(m_language));
     }
 
+    [[nodiscard]] QString amount(Moths count) const { return m_animal.amount(count, m_locale); }
+
     [[nodiscard]] QString daysOf(const CatchSpan& span) const
     {
         return Words::tr("%1 to %2").arg(shortDay(span.from, m_locale), shortDay(span.to, m_locale));
@@ -46,7 +49,7 @@ private:
     {
         //: "9 moths in 2 nights, 30 Apr to 2 May"
         return Words::tr("%1 in %2, %3")
-            .arg(moths(span.moths, m_locale), nights(span.nights(), m_locale), daysOf(span));
+            .arg(amount(span.moths), nights(span.nights(), m_locale), daysOf(span));
     }
 
     void takeStep(const RuleStep& step)
@@ -61,7 +64,7 @@ private:
     {
         if (!m_outcome.step) return sayNothing();
         const Moths sum{static_cast<std::int64_t>(*m_outcome.value)};
-        m_words.said = Words::tr("%1 so far. %2.").arg(moths(sum, m_locale), local(m_outcome.step->name));
+        m_words.said = Words::tr("%1 so far. %2.").arg(amount(sum), local(m_outcome.step->name));
         takeStep(*m_outcome.step);
     }
 
@@ -84,7 +87,7 @@ private:
     void say(const MilestoneRule& rule)
     {
         if (!m_outcome.value) return sayNothing();
-        const QString sum = moths(Moths{static_cast<std::int64_t>(*m_outcome.value)}, m_locale);
+        const QString sum = amount(Moths{static_cast<std::int64_t>(*m_outcome.value)});
         if (m_outcome.step) {
             m_words.said =
                 Words::tr("%1 up to the peak, about %2. %3.")
@@ -107,7 +110,7 @@ private:
 
     void say(const MothsInNightsRule& rule)
     {
-        const QString least = moths(*rule.moths.value, m_locale);
+        const QString least = amount(*rule.moths.value);
         const QString within = nights(*rule.nights.value, m_locale);
         switch (m_outcome.window) {
         case WindowState::NotReached:
@@ -140,7 +143,7 @@ private:
 
     void say(const VisitsInARowRule& rule)
     {
-        const QString least = moths(*rule.moths.value, m_locale);
+        const QString least = amount(*rule.moths.value);
         const QString asked = number(*rule.visits.value, m_locale);
         if (m_outcome.isReached) {
             m_words.said = Words::tr("%1 or more on %2 visits in a row, %3: reached.")
@@ -160,6 +163,7 @@ private:
     const RuleOutcome& m_outcome;
     const std::string& m_language;
     const QLocale& m_locale;
+    const Animal& m_animal;
     RuleWords m_words;
 };
 
@@ -172,9 +176,10 @@ QString RuleWords::line() const
     return (parts + remarks).join(QLatin1Char(' '));
 }
 
-RuleWords ruleWords(const RuleOutcome& outcome, const std::string& language, const QLocale& locale)
+RuleWords ruleWords(
+    const RuleOutcome& outcome, const std::string& language, const QLocale& locale, const Animal& animal)
 {
-    return Sentences(outcome, language, locale).made();
+    return Sentences(outcome, language, locale, animal).made();
 }
 
 QString meanCatch(double moths, const QLocale& locale)

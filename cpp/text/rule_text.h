@@ -7,6 +7,7 @@
 #include <string>
 
 #include "domain/rules/rule_outcomes.h"
+#include "text/animal.h"
 
 namespace duskrow::text {
 
@@ -22,8 +23,8 @@ struct RuleWords {
 };
 
 // language  of the texts in the protocol: "en", "fr"
-RuleWords ruleWords(
-    const domain::RuleOutcome& outcome, const std::string& language, const QLocale& locale = {});
+RuleWords ruleWords(const domain::RuleOutcome& outcome, const std::string& language,
+    const QLocale& locale = {}, const Animal& animal = {});
 
 // A catch that may be a mean, to a hundredth: "31.5", "28", "0.19".
 QString meanCatch(double moths, const QLocale& locale = {});

@@ -53,13 +53,14 @@ QString partOver(const SeasonOutlook& outlook)
     return {};
 }
 
-QString phaseWords(FlightPhase phase)
+QString phaseWords(FlightPhase phase, const Animal& animal)
 {
     switch (phase) {
     case FlightPhase::NotKnown:
         return words(QT_TRANSLATE_NOOP("SeasonText", "flight not known yet"));
     case FlightPhase::NoneYet:
-        return words(QT_TRANSLATE_NOOP("SeasonText", "no moths yet"));
+        //: "no moths yet"
+        return words(QT_TRANSLATE_NOOP("SeasonText", "no %1 yet")).arg(animal.many());
     case FlightPhase::Rising:
         return words(QT_TRANSLATE_NOOP("SeasonText", "flight rising"));
     case FlightPhase::NearHighest:
@@ -79,26 +80,25 @@ QString seasonsOf(const SeasonOutlook& outlook)
         .arg(number(static_cast<std::int64_t>(outlook.seasons)), years);
 }
 
-QString lateSentence(const Trap& trap, const SeasonRules& rules)
+QString lateSentence(const Trap& trap, const SeasonRules& rules, const Animal& animal)
 {
-    return words(
-        QT_TRANSLATE_NOOP("SeasonText", "Set up on %1, after %2: it may have missed the first moths."))
-        .arg(shortDay(*trap.setDay), shortDay(*rules.latestSetUp));
+    return words(QT_TRANSLATE_NOOP("SeasonText", "Set up on %1, after %2: it may have missed the first %3."))
+        .arg(shortDay(*trap.setDay), shortDay(*rules.latestSetUp), animal.many());
 }
 
-QString endedSentence(const Trap& trap, const SeasonRules& rules)
+QString endedSentence(const Trap& trap, const SeasonRules& rules, const Animal& animal)
 {
     const char* sentence = trap.endReason == EndReason::Lost
-        ? QT_TRANSLATE_NOOP("SeasonText", "Lost on %1, before %2: it missed the last moths.")
-        : QT_TRANSLATE_NOOP("SeasonText", "Ended on %1, before %2: it missed the last moths.");
-    return words(sentence).arg(shortDay(*trap.endDay), shortDay(*rules.earliestTakeDown));
+        ? QT_TRANSLATE_NOOP("SeasonText", "Lost on %1, before %2: it missed the last %3.")
+        : QT_TRANSLATE_NOOP("SeasonText", "Ended on %1, before %2: it missed the last %3.");
+    return words(sentence).arg(shortDay(*trap.endDay), shortDay(*rules.earliestTakeDown), animal.many());
 }
 
-QString uncountedSentence(const TrapSeason& season, const SeasonRules& rules)
+QString uncountedSentence(const TrapSeason& season, const SeasonRules& rules, const Animal& animal)
 {
     if (!season.countedUntil) return words(QT_TRANSLATE_NOOP("SeasonText", "It was never counted."));
-    return words(QT_TRANSLATE_NOOP("SeasonText", "Last counted on %1, before %2: the last moths are not in."))
-        .arg(shortDay(*season.countedUntil), shortDay(*rules.earliestTakeDown));
+    return words(QT_TRANSLATE_NOOP("SeasonText", "Last counted on %1, before %2: the last %3 are not in."))
+        .arg(shortDay(*season.countedUntil), shortDay(*rules.earliestTakeDown), animal.many());
 }
 
 QString unknownSentence(const Trap& trap)
@@ -108,17 +108,18 @@ QString unknownSentence(const Trap& trap)
         : words(QT_TRANSLATE_NOOP("SeasonText", "No band: nobody noted the day of set-up."));
 }
 
-QStringList partReasons(const TrapSeason& season, const Trap& trap, const SeasonRules& rules)
+QStringList partReasons(
+    const TrapSeason& season, const Trap& trap, const SeasonRules& rules, const Animal& animal)
 {
     QStringList reasons;
-    if (season.part.cameLate) reasons << lateSentence(trap, rules);
-    if (season.part.endedEarly) reasons << endedSentence(trap, rules);
-    if (season.part.notCountedToEnd) reasons << uncountedSentence(season, rules);
+    if (season.part.cameLate) reasons << lateSentence(trap, rules, animal);
+    if (season.part.endedEarly) reasons << endedSentence(trap, rules, animal);
+    if (season.part.notCountedToEnd) reasons << uncountedSentence(season, rules, animal);
     reasons << words(QT_TRANSLATE_NOOP("SeasonText", "So there is no band: bands are for whole seasons."));
     return reasons;
 }
 
-QString questionSentence(CatchQuestion question, const QString& day)
+QString questionSentence(CatchQuestion question, const QString& day, const Animal& animal)
 {
     switch (question) {
     case CatchQuestion::EmptiedUnknown:
@@ -129,9 +130,9 @@ QString questionSentence(CatchQuestion question, const QString& day)
     case CatchQuestion::CountFell:
         return words(
             QT_TRANSLATE_NOOP("SeasonText",
-                "Fewer moths on %1 than at the visit before, though it was not emptied: the higher count "
+                "Fewer %2 on %1 than at the visit before, though it was not emptied: the higher count "
                 "stands."))
-            .arg(day);
+            .arg(day, animal.many());
     }
     return {};
 }
@@ -167,32 +168,31 @@ QString seasonTotal(const TrapSeason& season, const QLocale& locale)
     return season.isMinimum() ? atLeast(season.total, locale) : number(season.total.value(), locale);
 }
 
-QString seasonCaption(const TrapSeason& season)
+QString seasonCaption(const TrapSeason& season, const Animal& animal)
 {
     if (!isCounted(season)) return words(QT_TRANSLATE_NOOP("SeasonText", "no counts yet"));
-    const bool one = season.total.value() == 1;
+    const QString what = animal.after(season.total.value());
     switch (season.standing) {
     case SeasonStanding::Whole:
-        return one ? words(QT_TRANSLATE_NOOP("SeasonText", "moth in the whole season"))
-                   : words(QT_TRANSLATE_NOOP("SeasonText", "moths in the whole season"));
+        //: "moths in the whole season"
+        return words(QT_TRANSLATE_NOOP("SeasonText", "%1 in the whole season")).arg(what);
     case SeasonStanding::PartOfFlight:
-        return one ? words(QT_TRANSLATE_NOOP("SeasonText", "moth, part of the flight only"))
-                   : words(QT_TRANSLATE_NOOP("SeasonText", "moths, part of the flight only"));
+        return words(QT_TRANSLATE_NOOP("SeasonText", "%1, part of the flight only")).arg(what);
     case SeasonStanding::SoFar:
     case SeasonStanding::NotKnown:
         break;
     }
-    return one ? words(QT_TRANSLATE_NOOP("SeasonText", "moth so far"))
-               : words(QT_TRANSLATE_NOOP("SeasonText", "moths so far"));
+    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 so far")).arg(what);
 }
 
-QString flightWords(const TrapSeason& season, const std::optional<SeasonOutlook>& outlook)
+QString flightWords(
+    const TrapSeason& season, const std::optional<SeasonOutlook>& outlook, const Animal& animal)
 {
     if (season.standing == SeasonStanding::Whole)
         return words(QT_TRANSLATE_NOOP("SeasonText", "flight over"));
     if (season.part.endedEarly || season.part.notCountedToEnd) return {};
     if (outlook && season.standing == SeasonStanding::SoFar) return partOver(*outlook);
-    return phaseWords(season.flight.phase);
+    return phaseWords(season.flight.phase, animal);
 }
 
 QString likelyRange(const SeasonOutlook& outlook, const QLocale& locale)
@@ -212,7 +212,8 @@ QString outlookReason(const SeasonOutlook& outlook)
         .arg(seasonsOf(outlook));
 }
 
-QStringList standingReasons(const TrapSeason& season, const Trap& trap, const SeasonRules& rules)
+QStringList standingReasons(
+    const TrapSeason& season, const Trap& trap, const SeasonRules& rules, const Animal& animal)
 {
     switch (season.standing) {
     case SeasonStanding::SoFar:
@@ -221,33 +222,33 @@ QStringList standingReasons(const TrapSeason& season, const Trap& trap, const Se
     case SeasonStanding::Whole:
         return {};
     case SeasonStanding::PartOfFlight:
-        return partReasons(season, trap, rules);
+        return partReasons(season, trap, rules, animal);
     case SeasonStanding::NotKnown:
         return {unknownSentence(trap)};
     }
     return {};
 }
 
-QString bandSpan(const Band& band, const QLocale& locale)
+QString bandSpan(const Band& band, const QLocale& locale, const Animal& animal)
 {
     if (!band.below)
-        return words(QT_TRANSLATE_NOOP("SeasonText", "%1 moths or more in a whole season"))
-            .arg(number(band.from.value(), locale));
-    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 moths in a whole season"))
-        .arg(range(band.from, *band.below - Moths{1}, locale));
+        return words(QT_TRANSLATE_NOOP("SeasonText", "%1 %2 or more in a whole season"))
+            .arg(number(band.from.value(), locale), animal.many());
+    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 %2 in a whole season"))
+        .arg(range(band.from, *band.below - Moths{1}, locale), animal.many());
 }
 
-QStringList totalRemarks(const TrapSeason& season, const QLocale& locale)
+QStringList totalRemarks(const TrapSeason& season, const QLocale& locale, const Animal& animal)
 {
     QStringList remarks;
     for (const OpenQuestion& question : season.questions)
-        remarks << questionSentence(question.question, dayOfVisit(season, question.visit));
+        remarks << questionSentence(question.question, dayOfVisit(season, question.visit), animal);
     if (season.range)
-        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "A heavy catch was estimated: %1 moths."))
-                       .arg(range(season.range->low, season.range->high, locale));
+        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "A heavy catch was estimated: %1 %2."))
+                       .arg(range(season.range->low, season.range->high, locale), animal.many());
     if (season.waiting.value() > 0)
         remarks << words(QT_TRANSLATE_NOOP("SeasonText", "Not in the total: %1 that nobody has named yet."))
-                       .arg(moths(season.waiting, locale));
+                       .arg(animal.amount(season.waiting, locale));
     if (season.isCorrected)
         remarks << words(QT_TRANSLATE_NOOP("SeasonText", "Named samples are in the total."));
     for (const LocalDay moved : season.moves)
@@ -256,11 +257,11 @@ QStringList totalRemarks(const TrapSeason& season, const QLocale& locale)
     return remarks;
 }
 
-QString visitCatch(const VisitCatch& caught, const QLocale& locale)
+QString visitCatch(const VisitCatch& caught, const QLocale& locale, const Animal& animal)
 {
     if (!caught.count) return name(Outcome::CouldNotCount);
     if (caught.count->value() == 0) return words(QT_TRANSLATE_NOOP("SeasonText", "none caught"));
-    return moths(*caught.count, locale);
+    return animal.amount(*caught.count, locale);
 }
 
 QString visitNumbers(const VisitCatch& caught, const QLocale& locale)
@@ -313,12 +314,12 @@ QString weekTitle(const ReportingWeek& week, const QLocale& locale)
         .arg(shortDay(week.first, locale), shortDay(week.last, locale));
 }
 
-QString weekCatch(const WeekCatch& week, const QLocale& locale)
+QString weekCatch(const WeekCatch& week, const QLocale& locale, const Animal& animal)
 {
     if (!week.moths) return words(QT_TRANSLATE_NOOP("SeasonText", "not counted"));
     const Moths whole{std::llround(*week.moths)};
-    if (!week.isDerived) return moths(whole, locale);
-    return words(QT_TRANSLATE_NOOP("SeasonText", "about %1")).arg(moths(whole, locale));
+    if (!week.isDerived) return animal.amount(whole, locale);
+    return words(QT_TRANSLATE_NOOP("SeasonText", "about %1")).arg(animal.amount(whole, locale));
 }
 
 QString weekNumbers(const WeekCatch& week, const QLocale& locale)

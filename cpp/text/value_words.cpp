@@ -91,10 +91,10 @@ QString momentWords(std::int64_t ms)
         .arg(QLocale().toString(at, QStringLiteral("d MMM yyyy HH:mm")));
 }
 
-QString numberWords(const Field& field, std::int64_t value)
+QString numberWords(const Field& field, std::int64_t value, const Animal& animal)
 {
     QString plainNumber = number(value);
-    if (field.unit == "moths") return moths(Moths{value});
+    if (field.unit == "moths") return animal.amount(Moths{value});
     if (field.unit == "bees") return bees(Bees{value});
     if (field.name == "accuracy_mm") return accuracy(toMetres(Millimetres{value}));
     if (field.name.ends_with("distance_mm")) return distance(toMetres(Millimetres{value}));
@@ -132,8 +132,8 @@ QString textWords(const RecordKind& kind, const Field& field, const std::string&
 
 } // namespace
 
-QString valueWords(
-    const RecordKind& kind, const std::string& fieldName, const Value& value, const NameOf& nameOf)
+QString valueWords(const RecordKind& kind, const std::string& fieldName, const Value& value,
+    const NameOf& nameOf, const Animal& animal)
 {
     if (isEmpty(value)) return nothing();
     const Field* field = kind.find(fieldName);
@@ -142,7 +142,7 @@ QString valueWords(
         return *flag ? words(QT_TRANSLATE_NOOP("ValueWords", "yes"))
                      : words(QT_TRANSLATE_NOOP("ValueWords", "no"));
     if (const auto* whole = std::get_if<std::int64_t>(&value))
-        return field ? numberWords(*field, *whole) : number(*whole);
+        return field ? numberWords(*field, *whole, animal) : number(*whole);
     const auto& text = std::get<std::string>(value);
     return field ? textWords(kind, *field, text, nameOf) : plain(text);
 }

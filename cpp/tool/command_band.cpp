@@ -42,11 +42,12 @@ Result<int> sayBand(const BandLine& line)
     if (!bands) return bands.error();
     const Band& band = bandOf(*bands, Moths{*caught});
     const std::string language = QLocale().name().toStdString();
+    const text::Animal animal = text::animalOf(&*protocol, language);
     const auto words = [&](const LocalText& text) { return QString::fromStdString(text.in(language)); };
 
     print(QCoreApplication::translate("Tool", "%1 in a whole season of one trap: %2 (band %3 of %4, %5).")
-              .arg(text::moths(Moths{*caught}), words(band.name), QString::number(band.level),
-                  QString::number(bands->size()), text::bandSpan(band)));
+              .arg(animal.amount(Moths{*caught}), words(band.name), QString::number(band.level),
+                  QString::number(bands->size()), text::bandSpan(band, {}, animal)));
     print(words(band.meaning.text));
     for (const Statement& caution : protocol->cautionsAt(CautionPlace::Counting)) print(words(caution.text));
     print(QCoreApplication::translate("Tool", "By the protocol %1 %2 for the trap type %3. Source: %4")

@@ -48,8 +48,10 @@ std::vector<formats::Cell> totalRow(const SeasonRecords& records, const TrapResu
     return {std::to_string(records.season.year.value_or(0)), records.districtOf(trap).toStdString(),
         site ? formats::Cell(site->name) : std::nullopt, trap.tag, trap.pest, trap.trapType,
         dayCell(trap.setDay), dayCell(trap.endDay), dayCell(season.countedUntil), moths,
-        season.isMinimum() ? "yes" : "no", text::seasonCaption(season).toStdString(), band,
-        result.protocol->version, formatUuid(trap.id)};
+        season.isMinimum() ? "yes" : "no",
+        text::seasonCaption(season, text::animalOf(result.protocol, QLocale().name().toStdString()))
+            .toStdString(),
+        band, result.protocol->version, formatUuid(trap.id)};
 }
 
 formats::ExportedTrap exportedTrap(const SeasonRecords& records, const TrapResult& result, LocalDay today)

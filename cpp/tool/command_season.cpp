@@ -19,6 +19,11 @@ using namespace duskrow::domain;
 
 namespace {
 
+text::Animal animalOf(const TrapResult& result)
+{
+    return text::animalOf(result.protocol, QLocale().name().toStdString());
+}
+
 struct SeasonLine {
     SeasonAsked asked;
     std::string trap;
@@ -65,7 +70,7 @@ void printRules(const TrapResult& result)
     const std::string language = QLocale().name().toStdString();
     if (!result.band && result.protocol->noBands) print(inLanguage(*result.protocol->noBands));
     for (const RuleOutcome& outcome : ruleOutcomes(*result.protocol, result.trap->trapType, result.season))
-        print(text::ruleWords(outcome, language).line());
+        print(text::ruleWords(outcome, language, {}, animalOf(result)).line());
 }
 
 void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& results, LocalDay today)
@@ -74,9 +79,10 @@ void printSeason(const SeasonRecords& records, const std::vector<TrapResult>& re
     std::vector<QStringList> rows;
     rows.reserve(results.size());
     for (const TrapResult& result : results)
-        rows.push_back({records.districtOf(*result.trap), records.title(*result.trap),
-            dayOrNothing(result.trap->setDay), dayOrNothing(result.season.countedUntil),
-            text::seasonTotal(result.season), text::seasonCaption(result.season), bandCell(result)});
+        rows.push_back(
+            {records.districtOf(*result.trap), records.title(*result.trap), dayOrNothing(result.trap->setDay),
+                dayOrNothing(result.season.countedUntil), text::seasonTotal(result.season),
+                text::seasonCaption(result.season, animalOf(result)), bandCell(result)});
     printTable({said(QT_TRANSLATE_NOOP("Tool", "district")), said(QT_TRANSLATE_NOOP("Tool", "trap")),
                    said(QT_TRANSLATE_NOOP("Tool", "set up")), said(QT_TRANSLATE_NOOP("Tool", "counted to")),
                    said(QT_TRANSLATE_NOOP("Tool", "catch")), said(QT_TRANSLATE_NOOP("Tool", "of what")),
@@ -94,8 +100,8 @@ void printVisits(const TrapResult& result, const std::vector<Visit>& visits)
             visits.begin(), visits.end(), [&](const Visit& one) { return one.id == caught.visit; });
         if (visit == visits.end()) continue;
         const auto flags = text::visitFlags(caught, *visit, result.protocol->season.visitInterval.value);
-        rows.push_back({text::day(caught.day), text::visitCatch(caught), text::visitNumbers(caught),
-            flags.join(QStringLiteral("; "))});
+        rows.push_back({text::day(caught.day), text::visitCatch(caught, {}, animalOf(result)),
+            text::visitNumbers(caught), flags.join(QStringLiteral("; "))});
     }
     printTable({said(QT_TRANSLATE_NOOP("Tool", "day")), said(QT_TRANSLATE_NOOP("Tool", "catch")), QString(),
                    QString()},
@@ -112,7 +118,7 @@ Result<Done> printOutlook(store::Reader& reader, const TrapResult& result, const
         if (!past) return past.error();
         outlook = seasonOutlook(result.season.total, *result.season.countedUntil, *past);
     }
-    const QString flight = text::flightWords(result.season, outlook);
+    const QString flight = text::flightWords(result.season, outlook, animalOf(result));
     if (!flight.isEmpty()) print(flight);
     if (!outlook || !text::isCounted(result.season)) return Done{};
     const QString range = text::likelyRange(*outlook);
@@ -134,14 +140,16 @@ Result<int> sayTrap(store::Reader& reader, const SeasonRecords& records, const T
     print(QStringLiteral("%1, %2").arg(
         records.title(trap), QString::number(records.season.year.value_or(yearOf(today)))));
     printVisits(*result, own.visits);
-    print(
-        QStringLiteral("%1 %2").arg(text::seasonTotal(result->season), text::seasonCaption(result->season)));
+    const text::Animal animal = animalOf(*result);
+    print(QStringLiteral("%1 %2").arg(
+        text::seasonTotal(result->season), text::seasonCaption(result->season, animal)));
     if (const auto printed = printOutlook(reader, *result, records.season); !printed) return printed.error();
-    for (const QString& line : text::totalRemarks(result->season)) print(line);
-    for (const QString& line : text::standingReasons(result->season, trap, result->rules)) print(line);
+    for (const QString& line : text::totalRemarks(result->season, {}, animal)) print(line);
+    for (const QString& line : text::standingReasons(result->season, trap, result->rules, animal))
+        print(line);
     if (result->band)
         print(QStringLiteral("%1 (%2). %3")
-                  .arg(bandCell(*result), text::bandSpan(*result->band),
+                  .arg(bandCell(*result), text::bandSpan(*result->band, {}, animal),
                       inLanguage(result->band->meaning.text)));
     printRules(*result);
     printProtocols({*result});

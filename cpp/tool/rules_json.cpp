@@ -50,7 +50,7 @@ Json stepJson(const RuleStep* step)
         {"days_between_sprays", days ? Json(days->count()) : Json()}};
 }
 
-Json outcomeJson(const RuleOutcome& outcome)
+Json outcomeJson(const RuleOutcome& outcome, const text::Animal& animal)
 {
     const TrapRuleHead& head = headOf(*outcome.rule);
     Json json{{"id", head.id}, {"shape", shapeCode(*outcome.rule)}, {"name", head.name.en},
@@ -59,7 +59,7 @@ Json outcomeJson(const RuleOutcome& outcome)
     if (std::holds_alternative<MothsInNightsRule>(*outcome.rule)) json["state"] = windowCode(outcome.window);
     if (std::holds_alternative<VisitsInARowRule>(*outcome.rule)) json["visits_in_a_row"] = outcome.run.atEnd;
     if (outcome.milestone) json["milestone_day"] = formatDay(*outcome.milestone);
-    json["words"] = text::ruleWords(outcome, "en", QLocale::c()).line().toStdString();
+    json["words"] = text::ruleWords(outcome, "en", QLocale::c(), animal).line().toStdString();
     return json;
 }
 
@@ -69,7 +69,7 @@ Json rulesJson(const TrapResult& result)
 {
     Json rules = Json::array();
     for (const RuleOutcome& outcome : ruleOutcomes(*result.protocol, result.trap->trapType, result.season))
-        rules.push_back(outcomeJson(outcome));
+        rules.push_back(outcomeJson(outcome, text::animalOf(result.protocol, "en")));
     return rules;
 }
 

@@ -46,7 +46,7 @@ ScreenFrame {
         Layout.fillWidth: true
 
         Words {
-            text: qsTr("A table as .csv, as every spreadsheet saves it: the names of the columns in the first row, a site, a day and a number of moths in each row below; or one column for each day or week.")
+            text: qsTr("A table as .csv, as every spreadsheet saves it: the names of the columns in the first row, a site, a day and the number caught in each row below; or one column for each day or week.")
             Layout.fillWidth: true
         }
 

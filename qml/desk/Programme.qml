@@ -111,6 +111,27 @@ ScreenFrame {
     }
 
     SectionLabel {
+        visible: root.model.hasSeason
+        text: qsTr("The traps of this season are for")
+        Layout.fillWidth: true
+    }
+
+    Each {
+        model: root.model.hasSeason ? root.model.pestKeys : []
+
+        ToggleRow {
+            required property string modelData
+            required property int index
+            objectName: "pest-" + modelData
+            text: root.model.pestLabels[index]
+            checked: root.model.pests.includes(modelData)
+            enabled: !root.model.keptPests.includes(modelData)
+            Layout.fillWidth: true
+            onToggled: root.model.togglePest(modelData)
+        }
+    }
+
+    SectionLabel {
         text: qsTr("Districts")
         Layout.fillWidth: true
     }

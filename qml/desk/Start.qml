@@ -75,11 +75,21 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
+    ChoiceChips {
+        objectName: "pest"
+        label: qsTr("The traps are for")
+        keys: root.model.pestKeys
+        labels: root.model.pestLabels
+        chosen: root.model.pest
+        onPicked: key => root.model.pest = key
+        Layout.fillWidth: true
+    }
+
     ToggleRow {
         id: more
         objectName: "more"
         text: qsTr("Set the week and districts myself")
-        detail: qsTr("Preset: weeks from Monday to Sunday, counted on Monday, bertha armyworm, season %1").arg(root.model.year)
+        detail: qsTr("Preset: weeks from Monday to Sunday, counted on Monday, season %1").arg(root.model.year)
         Layout.fillWidth: true
     }
 

@@ -132,7 +132,7 @@ ScreenFrame {
     ListCard {
         objectName: "samples"
         title: qsTr("Samples")
-        subtitle: qsTr("Moths that are to be named")
+        subtitle: qsTr("Samples that are to be named")
         Layout.fillWidth: true
         onClicked: root.opened("samples", "")
     }

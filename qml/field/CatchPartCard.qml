@@ -9,6 +9,7 @@ Card {
 
     required property int number
     required property string unit
+    required property string many
     required property bool mothsKnown
     required property real moths
     required property bool sizeKnown
@@ -43,7 +44,7 @@ Card {
 
     FieldNumber {
         objectName: "partMoths"
-        label: qsTr("Moths of the pest in it")
+        label: qsTr("The pest’s %1 in it").arg(root.many)
         known: root.mothsKnown
         value: root.moths
         to: 999999

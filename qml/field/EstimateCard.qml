@@ -27,7 +27,7 @@ Card {
 
     PlainButton {
         objectName: "countEach"
-        text: qsTr("Count each moth instead")
+        text: qsTr("Count one by one instead")
         Layout.fillWidth: true
         onClicked: root.countWanted()
     }

@@ -10,11 +10,12 @@ ScreenFrame {
     id: root
 
     required property HeavyCatchViewModel model
+    required property string many // what is counted: "moths"
 
     subtitle: qsTr("A heavy catch, from a counted part")
 
     Words {
-        text: qsTr("Take out the bees and other insects. Drain and dry the moths, mix them, then measure the whole and count a part of it.")
+        text: qsTr("Take out the bees and other insects. Drain and dry the %1, mix them, then measure the whole and count a part of it.").arg(root.many)
         Layout.fillWidth: true
     }
 
@@ -54,6 +55,7 @@ ScreenFrame {
             required property real amount
             objectName: "part_" + index
             number: index + 1
+            many: root.many
             unit: root.model.unit
             mothsKnown: countedKnown
             moths: counted
@@ -89,8 +91,8 @@ ScreenFrame {
     BigNumber {
         objectName: "estimate"
         value: root.model.shown
-        caption: root.model.estimate.length > 0 ? qsTr("moths in the whole catch, an estimate") : qsTr(
-                                                      "moths: the whole and one part are needed")
+        caption: (root.model.estimate.length > 0 ? qsTr("%1 in the whole catch, an estimate") : qsTr(
+                                                      "%1: the whole and one part are needed")).arg(root.many)
         lines: root.model.range.length > 0 ? [root.model.range] : []
         Layout.fillWidth: true
     }

@@ -28,7 +28,7 @@ ScreenFrame {
         objectName: "noWalks"
         visible: root.model.isKnown && root.model.open.count === 0 && root.model.done.count === 0
         title: qsTr("No field was scouted yet")
-        text: qsTr("About two weeks after the most moths, search frames for larvae. Each field stands here with what was found.")
+        text: root.model.canScout ? qsTr("About two weeks after the highest catch, search frames for larvae. Each field stands here with what was found.") : qsTr("The protocols in use say nothing of walks with frames. What counts in the crop stands on the page of each trap’s season.")
         Layout.fillWidth: true
         Layout.topMargin: Theme.gapWide
     }
@@ -91,7 +91,7 @@ ScreenFrame {
     pinned: [
         ActButton {
             objectName: "walk"
-            visible: root.model.hasSeason
+            visible: root.model.hasSeason && root.model.canScout
             text: qsTr("Scout a field")
             Layout.fillWidth: true
             onClicked: root.opened("walk", "")

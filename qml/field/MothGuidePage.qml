@@ -11,7 +11,7 @@ ScreenFrame {
 
     required property MothGuide guide
 
-    title: qsTr("Which moth is it?")
+    title: qsTr("Which %1 is it?").arg(root.guide.one)
     subtitle: qsTr("Look at the freshest ones. Not sure? Count it as not sure and keep it.")
 
     // qmllint disable unqualified

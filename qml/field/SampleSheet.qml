@@ -124,7 +124,7 @@ Sheet {
     Words {
         objectName: "corrects"
         visible: root.state === "named"
-        text: qsTr("The moths found to be the pest are added to the count of their visit. The count as it was made stays.")
+        text: qsTr("Those found to be the pest are added to the count of their visit. The count as it was made stays.")
         kind: "small"
         Layout.fillWidth: true
     }

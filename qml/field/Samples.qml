@@ -14,13 +14,13 @@ ScreenFrame {
     signal opened(string route, string subject)
 
     title: qsTr("Samples")
-    subtitle: root.model.open > 0 ? qsTr("%n to be named", "", root.model.open) : qsTr("Moths nobody was sure of in the field")
+    subtitle: root.model.open > 0 ? qsTr("%n to be named", "", root.model.open) : qsTr("Those nobody was sure of in the field")
 
     EmptyState {
         objectName: "noSamples"
         visible: root.model.isKnown && root.model.count === 0
         title: qsTr("No samples")
-        text: qsTr("Moths counted as “not sure” become a numbered sample when the visit is kept.")
+        text: qsTr("What is counted as “not sure” becomes a numbered sample when the visit is kept.")
         Layout.fillWidth: true
     }
 

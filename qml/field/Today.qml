@@ -62,7 +62,8 @@ ScreenFrame {
         Layout.topMargin: Theme.gapWide
 
         TrapPicture {
-            description: qsTr("A bucket trap")
+            kind: root.model.trapShape
+            description: qsTr("A trap")
             Layout.alignment: Qt.AlignHCenter
         }
     }

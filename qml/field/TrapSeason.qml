@@ -134,6 +134,20 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
+    RuleLines {
+        objectName: "rules"
+        title: qsTr("What the rules say so far")
+        lines: root.model.rules
+        Layout.fillWidth: true
+    }
+
+    RuleLines {
+        objectName: "fieldRules"
+        title: qsTr("What counts in the crop")
+        lines: root.model.fieldRules
+        Layout.fillWidth: true
+    }
+
     Words {
         objectName: "caution"
         text: root.model.caution
@@ -141,30 +155,11 @@ ScreenFrame {
         Layout.fillWidth: true
     }
 
-    Card {
+    PairCard {
         objectName: "pair"
-        visible: root.model.pairLabels.length > 0
+        labels: root.model.pairLabels
+        totals: root.model.pairTotals
         Layout.fillWidth: true
-
-        // qmllint disable unqualified
-        Each {
-            model: root.model.pairLabels
-
-            FactRow {
-                required property string modelData
-                required property int index
-                label: modelData
-                value: root.model.pairTotals[index] ?? ""
-                Layout.fillWidth: true
-            }
-        }
-
-        // qmllint enable unqualified
-        Words {
-            text: qsTr("A pair of traps: two counts, never added together.")
-            kind: "soft"
-            Layout.fillWidth: true
-        }
     }
 
     CalendarCard {

@@ -78,6 +78,7 @@ FocusScope {
         id: heavy
         HeavyCatch {
             model: root.model.heavy
+            many: root.model.guide.many
             title: root.model.title
             onBack: root.over = ""
         }

@@ -118,10 +118,10 @@ VisitFrame {
 
         PlainButton {
             objectName: "guide"
-            visible: !root.couldNot
+            visible: !root.couldNot && root.visit.guide.hasMarks
             text: qsTr("Guide")
             horizontalPadding: Theme.gap
-            Accessible.name: qsTr("Moth guide: the marks to look for")
+            Accessible.name: qsTr("Guide: the marks to look for")
             onClicked: root.guideWanted()
         }
 

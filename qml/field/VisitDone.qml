@@ -82,7 +82,7 @@ VisitFrame {
         objectName: "sampleNumber"
         visible: root.model.hasSample
         label: qsTr("Number on the bag")
-        hint: qsTr("Bag the moths nobody is sure of, write this number on the bag in pencil, and freeze it.")
+        hint: qsTr("Bag those nobody is sure of, write this number on the bag in pencil, and freeze it.")
         text: root.model.sampleNumber
         error: root.model.sampleError
         onEdited: text => root.model.sampleNumber = text

@@ -34,7 +34,7 @@ VisitFrame {
 
     ToggleRow {
         objectName: "emptied"
-        text: qsTr("I emptied the bucket")
+        text: qsTr("I emptied the trap")
         detail: root.model.emptiedWords
         checked: root.model.emptied
         onToggled: root.model.emptied = checked
@@ -66,7 +66,8 @@ VisitFrame {
 
     TrapPicture {
         visible: !root.model.detailed
-        description: qsTr("The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket")
+        kind: root.model.trapShape
+        description: bucket ? qsTr("The trap opened: the lure in its basket under the lid, the killing strip on the floor of the bucket") : qsTr("The trap; its lure hangs inside")
         Layout.fillWidth: true
     }
 

@@ -12,6 +12,7 @@ VisitFrame {
 
     StakePicture {
         objectName: "stake"
+        kind: root.model.trapShape
         description: root.model.description
         entranceKnown: root.model.entranceKnown
         canopyKnown: root.model.canopyKnown

@@ -7,6 +7,7 @@ Item {
     id: root
 
     required property string description
+    property string kind: "bucket" // of trap
     property int entranceMm: 1000
     property int canopyMm: 0
     property bool entranceKnown: true
@@ -18,9 +19,7 @@ Item {
     property string rodUnit: qsTr("cm", "unit on the measuring rod")
     property color ground: Theme.paper
     readonly property bool hidden: root.entranceKnown && root.canopyKnown && root.entranceMm <= root.canopyMm
-    readonly property int trapTopMm: root.entranceKnown ? root.entranceMm + 420 : 0
-    readonly property int cropTopMm: root.canopyKnown ? root.canopyMm + 420 : 0
-    readonly property int highestMm: Math.max(root.trapTopMm, root.cropTopMm, 1400)
+    readonly property int highestMm: Math.max(root.entranceKnown ? root.entranceMm + 420 : 0, root.canopyKnown ? root.canopyMm + 420 : 0, 1400)
     readonly property real legendHeight: root.outside ? legend.implicitHeight + Theme.gapSmall : 0
     readonly property real soilHeight: Math.round(scene.height * 0.09)
     readonly property real perMm: (scene.height - root.soilHeight) / root.highestMm
@@ -67,6 +66,7 @@ Item {
 
         TrapOnStake {
             x: root.trapX
+            kind: root.kind
             visible: root.entranceKnown
             entrance: root.entranceY
             ground: scene.height - root.soilHeight

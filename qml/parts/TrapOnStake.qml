@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The small trap of the stake picture, to scale: lid, gap (the entrance), collar, bucket, and the stake.
+// The small trap of the stake picture, to scale: of a bucket lid, gap (the entrance), collar and bucket; any other as
+// its sketch; and the stake.
 import QtQuick
 import Duskrow.Theme
 
@@ -10,6 +11,8 @@ Item {
     required property real entrance
     required property real ground
     required property real perMm
+    property string kind: "bucket"
+    readonly property bool bucket: root.kind === "bucket"
     readonly property real wide: Math.max(26, 165 * root.perMm)
     readonly property real gap: Math.max(5, 24 * root.perMm)
 
@@ -22,8 +25,20 @@ Item {
         color: Theme.wood
     }
 
+    // Any other trap
+    TrapSketch {
+        visible: !root.bucket
+        kind: root.kind
+        scale: root.wide / 136
+        transformOrigin: Item.TopLeft
+        x: -80 * scale
+        y: root.entrance - entrance.y * scale
+        pen: 0.6 / scale
+    }
+
     // Bucket
     Rectangle {
+        visible: root.bucket
         x: -root.wide * 0.41
         y: root.entrance + root.gap / 2 + root.wide * 0.1
         width: root.wide * 0.82
@@ -36,6 +51,7 @@ Item {
 
     // Collar
     Rectangle {
+        visible: root.bucket
         x: -root.wide / 2
         y: root.entrance + root.gap / 2
         width: root.wide
@@ -57,6 +73,7 @@ Item {
 
     // Lid
     Rectangle {
+        visible: root.bucket
         x: -root.wide * 0.46
         y: root.entrance - root.gap / 2 - height
         width: root.wide * 0.92
@@ -69,6 +86,7 @@ Item {
 
     // Cap of the lure basket
     Rectangle {
+        visible: root.bucket
         x: -root.wide * 0.11
         y: root.entrance - root.gap / 2 - root.wide * 0.33
         width: root.wide * 0.22

@@ -35,6 +35,16 @@ private Q_SLOTS:
         QCOMPARE(m_protocol.lookAlikes.size(), std::size_t{4});
     }
 
+    void whatIsCountedIsMothsUnlessTheFileNamesIt()
+    {
+        QVERIFY(!m_protocol.counted);
+        const auto midge = readProtocol(protocolText("wheat-midge"), "wheat-midge.json");
+        QVERIFY2(midge.has_value(), midge ? "" : told(midge.error()).constData());
+        QVERIFY(midge->counted.has_value());
+        QCOMPARE(midge->counted->one.in("en"), std::string("midge"));
+        QCOMPARE(midge->counted->many.in("fr_CA"), std::string("cécidomyies"));
+    }
+
     void numbersComeWithUnitAndSource()
     {
         const HeightAdvice& height = *m_protocol.height;
@@ -144,6 +154,11 @@ private Q_SLOTS:
         const auto row = [](const char* name, const char* before, const char* after, const char* word) {
             QTest::newRow(name) << QByteArray(before) << QByteArray(after) << QByteArray(word);
         };
+        row("one word of two", "  \"crops\":",
+            "  \"counted\": { \"one\": { \"en\": \"fly\", \"fr\": \"mouche\" } },\n  \"crops\":", "many");
+        row("a word in one language", "  \"crops\":",
+            "  \"counted\": { \"one\": { \"en\": \"fly\" }, \"many\": { \"en\": \"flies\" } },\n  \"crops\":",
+            "fr");
         row("a gap between bands", "\"from_moths\": 900", "\"from_moths\": 901", "must be 900");
         row("bands that overlap", "\"from_moths\": 300", "\"from_moths\": 299", "must be 300");
         row("bands not from 0", "\"from_moths\": 0", "\"from_moths\": 1", "must be 0");

@@ -73,7 +73,7 @@ LifeStory {
         tap(entry(at, "state"), "chip_kept");
         keepIt(at);
         compare(fields(at, sample, ["number", "moths", "state", "visit"]), "B1-4 13 kept " + visit);
-        verify(find(pageOn(at), "change0").flags.includes("The number of moths in the sample: 3 moths → 13 moths"));
+        verify(find(pageOn(at), "change0").flags.includes("The number in the sample: 3 moths → 13 moths"));
     }
 
     function test_aPlaceThatWasTypedWasNotFoundBySatellite() {

@@ -50,8 +50,8 @@ SeasonStory {
         const newest = words(history, "change0");
         compare(newest[0], "Wren corrected it");
         compare(newest[1], "14 Jul 2026, 19:30");
-        verify(newest.includes("The number of moths: 77 moths → 74 moths"), newest.join("\n"));
-        verify(words(history, "change1").includes("The number of moths: 77 moths"));
+        verify(newest.includes("The count of the pest: 77 moths → 74 moths"), newest.join("\n"));
+        verify(words(history, "change1").includes("The count of the pest: 77 moths"));
         compare(find(open(at, "season"), "total").value, "256");
     }
 
@@ -107,7 +107,7 @@ SeasonStory {
                     { tag: "site", title: "Slough corner", line: "The crop: “canola”" },
                     { tag: "service", title: "Lure changed", line: "The lot of the lure: “K-77”" },
                     { tag: "loan", title: "Lent to Ida", line: "The last day: Monday 20 July 2026" },
-                    { tag: "sample", title: "Sample B1-3", line: "The number of moths in the sample: 3 moths" }
+                    { tag: "sample", title: "Sample B1-3", line: "The number in the sample: 3 moths" }
                 ];
     }
 

@@ -49,7 +49,7 @@ LifeStory {
         compare(fields(at, at.trap, ["end_day", "end_reason", "lure_out", "strip_out", "washed"]),
                 "2026-07-14 season_over true true undefined");
         compare(find(pageOn(at), "ended").text, "Ended on Tuesday 14 July: season over.");
-        compare(done(pageOn(at))[0], "Ended: season over, still to do: bucket washed and stored, 14 Jul");
+        compare(done(pageOn(at))[0], "Ended: season over, still to do: trap washed and stored, 14 Jul");
         verify(!find(pageOn(at), "acts").visible);
         tap(pageOn(at), "finish");
         waitForRendering(pageOn(at), 500);

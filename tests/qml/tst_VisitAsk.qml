@@ -21,7 +21,7 @@ VisitStory {
                     { tag: "a day ahead", moths: 5, days: 2, words: "2 days ahead" },
                     { tag: "before set-up", moths: 5, days: -50, words: "8 days before the trap was set up" },
                     { tag: "far above the others", moths: 900, days: 0, words: "900 moths is far above the largest other catch of this trap, 200" },
-                    { tag: "more than a bucket holds as a rule", moths: 6000, days: 0, words: "6,000 moths in one bucket is very many" },
+                    { tag: "more than a bucket holds as a rule", moths: 6000, days: 0, words: "6,000 moths in one trap is very many" },
                     { tag: "a second visit within a day", moths: 5, days: -7, words: "it emptied the trap. Are these other moths?" }
                 ];
     }

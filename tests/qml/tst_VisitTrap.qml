@@ -122,7 +122,7 @@ VisitStory {
     function test_notEmptiedIsSaid() {
         toLure();
         tap("emptied");
-        verify(find("emptied").detail.includes("stay in the bucket"));
+        verify(find("emptied").detail.includes("stays in the trap"));
         compare(kept(finish(), "emptied"), false);
     }
 

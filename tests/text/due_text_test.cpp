@@ -83,7 +83,7 @@ private Q_SLOTS:
             "finish setting up", "Still to do: the place, the lure.");
         row("take-down is not finished",
             item(DueWhat::TakeDownUnfinished, DueReason::TakeDownStepsOpen, -1, {2}), "finish taking it down",
-            "Still to do: wash the bucket.");
+            "Still to do: wash the trap.");
         row("the season ends", item(DueWhat::TakeDown, DueReason::SeasonOver, 0, {0}), "take it down",
             "Traps come down from Tuesday 14 July, after a last count.");
         row("scouting is to come",

@@ -48,7 +48,7 @@ private Q_SLOTS:
             "“4o” is not a number. Type it in digits.");
         row("a field and its bounds", ErrorCode::OutOfRange,
             {QStringLiteral("pest"), QStringLiteral("0"), QStringLiteral("999999")},
-            "The number of moths must be from 0 to 999,999. Look at the number again.");
+            "The count of the pest must be from 0 to 999,999. Look at the number again.");
         row("heights are said in centimetres", ErrorCode::OutOfRange,
             {QStringLiteral("entrance_mm"), QStringLiteral("0"), QStringLiteral("10000")},
             "The height of the entrance must be from 0 cm to 1,000 cm. Look at the number again.");

@@ -56,7 +56,7 @@ private Q_SLOTS:
         row(Check::CatchUnlikelyLarge, {6000, 5000},
             "6,000 moths at one visit, where every catch above 5,000 is asked about.");
         row(Check::RoundedCounts, {14, 24},
-            "14 of one person’s 24 counts of ten moths and more end in 0 or 5, where chance alone gives one "
+            "14 of one person’s 24 counts of ten and more end in 0 or 5, where chance alone gives one "
             "in "
             "five.");
     }

@@ -40,6 +40,20 @@ private Q_SLOTS:
         }
     }
 
+    void whatIsCaughtIsNamed()
+    {
+        const auto midge = duskrow::protocols::loadProtocol(QStringLiteral("wheat-midge"));
+        QVERIFY(midge.has_value());
+        const auto all = text::figuresOf(*midge, "en");
+        QVERIFY(std::any_of(all.begin(), all.end(), [](const text::FigureWords& figure) {
+            return figure.name == QStringLiteral("What it catches")
+                && figure.value == QStringLiteral("midges");
+        }));
+        for (const text::FigureWords& figure : all)
+            QVERIFY2(!(figure.name + figure.value).contains(QStringLiteral("moth"), Qt::CaseInsensitive),
+                qPrintable(figure.name));
+    }
+
     void whatNobodyPublishedHasNoValue()
     {
         int unpublished = 0;

@@ -4,6 +4,7 @@
 #include "domain/pest_files.h"
 #include "domain/rules/protocol_rules.h"
 #include "domain/rules/rule_outcomes.h"
+#include "text/field_rule_text.h"
 #include "text/rule_text.h"
 
 using namespace duskrow::domain;
@@ -37,9 +38,9 @@ private Q_SLOTS:
         row("not reached", "black-cutworm", "wing", "set:0430 0501=3", 0,
             "Not reached so far: the rule waits for 9 moths in 2 nights.");
         row("a sum", "wheat-midge", "delta", "set:0701 0704=12", 0,
-            "12 moths so far. More than 10: go and scout.");
+            "12 midges so far. More than 10: go and scout.");
         row("a rate", "wheat-midge", "delta", "set:0701 0702=31", 1,
-            "31 moths in 1 night, 1 Jul to 2 Jul. More than 30 a day: check every day.");
+            "31 midges in 1 night, 1 Jul to 2 Jul. More than 30 a day: check every day.");
         row("a mean", "corn-earworm", "nylon-cone", "set:0701 0708=1", 0,
             "0.14 in 1 night, as a mean of 1 moth in 7 nights, 1 Jul to 8 Jul. Fewer than 0.2 a night.");
         row("visits in a row", "pea-moth", "delta", "set:0601 0603=10 0605=12", 0,
@@ -68,9 +69,37 @@ private Q_SLOTS:
             seasonRulesOf(protocol, std::chrono::year{2026}, std::chrono::Sunday, storyDay("0801"));
         const auto outcomes = ruleOutcomes(protocol, trap.toStdString(), trapSeason(told.facts(), rules));
         QVERIFY(static_cast<int>(outcomes.size()) > rule);
-        const auto words = text::ruleWords(outcomes[static_cast<std::size_t>(rule)], "en", m_english);
+        const auto words = text::ruleWords(
+            outcomes[static_cast<std::size_t>(rule)], "en", m_english, text::animalOf(&protocol, "en"));
         QTEST(words.said, "said");
         QVERIFY(!words.name.isEmpty() && words.line().startsWith(words.name));
+    }
+
+    // What is found in the crop: the number as it was published, how to look, and the source.
+    void everyFieldRuleIsALine()
+    {
+        const auto line = [](const char* pest, const std::string& id, const char* language) {
+            const Protocol protocol = protocolNamed(pest);
+            for (const FieldRule& rule : protocol.fieldRules)
+                if (headOf(rule).id == id) return text::fieldRuleLine(protocol, rule, language);
+            return QString();
+        };
+        QCOMPARE(line("western-bean-cutworm", "corn-michigan", "en").section(QStringLiteral(" ("), 0, 0),
+            QStringLiteral(
+                "Corn, Michigan, plants with egg masses: from 5 % of the plants, the visits added up. "
+                "Look at 20 plants at each of 5 stops."));
+        const QString ontario = line("true-armyworm", "cereals-ontario", "en");
+        QVERIFY2(
+            ontario.startsWith(QStringLiteral(
+                "Cereals, Ontario: from 4 to 5 larvae on a square foot. On 30 by 30 cm at ten places. Those "
+                "longer than 25 mm are not counted. Parasitised ones are left out. (")),
+            qPrintable(ontario));
+        QVERIFY(line("diamondback-moth", "larvae-buds", "en")
+                    .contains(QStringLiteral("from 100 to 150 larvae on a square metre.")));
+        QVERIFY(line("european-corn-borer", "first-generation", "en")
+                    .contains(QStringLiteral("weighed against its cost, from the larvae on a plant.")));
+        QVERIFY(
+            line("true-armyworm", "cereals-ontario", "fr").startsWith(QStringLiteral("Céréales, Ontario")));
     }
 
     // Warmth is counted from the last day of the nights that reached it.

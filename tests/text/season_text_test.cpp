@@ -123,6 +123,26 @@ private Q_SLOTS:
             QStringLiteral("about 1 moth"));
     }
 
+    // A protocol may name something else than moths; every sentence then says it.
+    void whatIsCountedIsNamedAsTheProtocolDoes()
+    {
+        const CountedWord word{{"midge", "cécidomyie"}, {"midges", "cécidomyies"}};
+        const text::Animal midges(word, "en");
+        QCOMPARE(midges.amount(Moths{1}, m_english), QStringLiteral("1 midge"));
+        QCOMPARE(midges.amount(Moths{0}, m_english), QStringLiteral("0 midges"));
+        QCOMPARE(midges.amount(Moths{1234}, m_english), QStringLiteral("1,234 midges"));
+        const text::Animal french(word, "fr_CA");
+        QCOMPARE(french.amount(Moths{0}, m_english), QStringLiteral("0 cécidomyie"));
+        QCOMPARE(french.amount(Moths{2}, m_english), QStringLiteral("2 cécidomyies"));
+        QCOMPARE(text::Animal().amount(Moths{2}, m_english), QStringLiteral("2 moths"));
+        const TrapSeason season = counted(20, SeasonStanding::SoFar);
+        QCOMPARE(text::seasonCaption(season, midges), QStringLiteral("midges so far"));
+        QCOMPARE(text::seasonCaption(season), QStringLiteral("moths so far"));
+        const ReportingWeek week{dayOf(2026, 7, 6), dayOf(2026, 7, 12)};
+        QCOMPARE(text::weekCatch({.week = week, .moths = 1.0}, m_english, midges), QStringLiteral("1 midge"));
+        QVERIFY(text::animalOf(nullptr, "en").isMoth());
+    }
+
     void openQuestionsAreAsked()
     {
         TrapSeason season = counted(20, SeasonStanding::SoFar);

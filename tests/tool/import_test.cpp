@@ -101,7 +101,7 @@ private Q_SLOTS:
         writeFile("c.csv", "site,date,count\na,2019-06-08,4\nb,2019-06-08,\n<b>c</b>,2019-06-08,=1+1\n");
         const Ran ran = run("import @valley @c.csv --pest bertha-armyworm");
         QCOMPARE(ran.exit, 1);
-        QVERIFY2(ran.out.contains(QStringLiteral("Line 3, column “count”: The number of moths is empty.")),
+        QVERIFY2(ran.out.contains(QStringLiteral("Line 3, column “count”: The count of the pest is empty.")),
             qPrintable(ran.out));
         QVERIFY(ran.out.contains(QStringLiteral("Line 4, column “count”: “=1+1” is not a number.")));
         QVERIFY(ran.out.contains(QStringLiteral("Rows refused: 2")));

@@ -105,11 +105,11 @@ QString DeskViewModel::readyWords(const QString& visit) const
 {
     const Uuid id = idIn(visit);
     const auto flag = std::ranges::find(m_flags, id, &Flag::visit);
-    if (flag != m_flags.end()) return text::readyQuestion(*flag);
+    if (flag != m_flags.end()) return text::readyQuestion(*flag, animalAt(flag->trap));
     const VisitOfDesk* of = visitOfDesk(id);
     if (!of) return {};
     return text::readyQuestion(
-        standingWords(of->pest ? WeekStanding::Counted : WeekStanding::NotCounted, of));
+        standingWords(of->pest ? WeekStanding::Counted : WeekStanding::NotCounted, of, animalAt(of->trap)));
 }
 
 QString DeskViewModel::whoIsAsked(const QString& visit) const

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "app/desk/desk_words.h"
+#include "app/trap_words.h"
 #include "store/season_flags.h"
 #include "sync/roster/roster_edits.h"
 #include "text/desk_text.h"
@@ -134,17 +135,23 @@ DeskLine DeskViewModel::lineOf(const TrapWeek& of) const
     if (const std::size_t flags = flagsOf(trap.id)) besides << tr("%1 to look at").arg(flags);
     besides.removeAll(QString());
     line.besides = besides.join(QStringLiteral(" · "));
-    line.right = standingWords(of.standing, visit);
+    line.right = standingWords(of.standing, visit, animalOf(session(), trap.pest));
     line.section = m_book->districtName(m_book->records().trapsOfDesk[of.trap].district);
     line.isDue = of.standing == WeekStanding::Late;
     line.isNew = visit && m_book->cameIn(*visit);
     return line;
 }
 
+text::Animal DeskViewModel::animalAt(const Uuid& trap) const
+{
+    const auto at = m_book ? m_book->trapAt(trap) : std::nullopt;
+    return at ? animalOf(session(), m_book->records().traps[*at].pest) : text::Animal();
+}
+
 DeskLine DeskViewModel::lineOf(const Flag& flag) const
 {
     const auto trap = m_book->trapAt(flag.trap);
-    const FlagWords words = flagWords(flag);
+    const FlagWords words = flagWords(flag, animalAt(flag.trap));
     DeskLine line{.key = words.key, .trap = flag.trap.isNil() ? QString() : idWords(flag.trap)};
     line.title = trap ? m_book->title(*trap) : tr("No trap that is known here");
     if (flag.trap.isNil() && flag.observer.isKnown()) line.title = observerWords(*m_book, flag.observer);
@@ -173,7 +180,8 @@ std::vector<DeskLine> DeskViewModel::linesOfView() const
             DeskLine line{
                 .key = idWords(visit.visit), .trap = idWords(visit.trap), .title = m_book->title(*trap)};
             line.besides = visitWords(visit);
-            line.right = standingWords(visit.pest ? WeekStanding::Counted : WeekStanding::NotCounted, &visit);
+            line.right = standingWords(
+                visit.pest ? WeekStanding::Counted : WeekStanding::NotCounted, &visit, animalAt(visit.trap));
             line.isNew = true;
             lines.push_back(std::move(line));
         }
@@ -251,18 +259,18 @@ void DeskViewModel::showChosen()
 {
     if (!m_book) return;
     const auto trap = m_book->trapAt(m_trap);
-    m_facts.show(trap ? trapFacts(*m_book, *trap, m_desk) : std::vector<Row>{});
+    m_facts.show(trap ? trapFacts(*m_book, *trap, m_desk, animalAt(m_trap)) : std::vector<Row>{});
     std::vector<Row> flags;
     m_asked.clear();
     for (const Flag& flag : m_flags) {
         const bool isChosen = flagWords(flag).key == m_chosen;
         if (trap ? flag.trap != m_trap : !isChosen) continue;
-        flags.push_back(flagRow(*m_book, flag));
+        flags.push_back(flagRow(*m_book, flag, animalAt(flag.trap)));
         if (isChosen || m_asked.isEmpty()) m_asked = flags.back().subject;
     }
     m_trapFlags.show(std::move(flags));
     showQuestions();
-    m_visits.show(trap ? visitRows(*m_book, m_trap, m_leftOut) : std::vector<Row>{});
+    m_visits.show(trap ? visitRows(*m_book, m_trap, m_leftOut, animalAt(m_trap)) : std::vector<Row>{});
     writeMessage();
     Q_EMIT chosenChanged();
 }

@@ -12,6 +12,7 @@
 #include "app/row_list.h"
 #include "app/view_model.h"
 #include "store/questions.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
@@ -109,6 +110,7 @@ private:
     void keep(std::vector<domain::Edit> edits, const std::set<domain::Uuid>& settled);
     [[nodiscard]] DeskLine lineOf(const domain::TrapWeek& of) const;
     [[nodiscard]] DeskLine lineOf(const domain::Flag& flag) const;
+    [[nodiscard]] text::Animal animalAt(const domain::Uuid& trap) const;
     [[nodiscard]] std::vector<DeskLine> linesOfView() const;
     [[nodiscard]] DeskLine lineOf(const store::AskedQuestion& asked) const;
     [[nodiscard]] std::vector<const store::AskedQuestion*> unflagged() const; // of visits without a flag

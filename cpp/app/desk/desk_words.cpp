@@ -38,9 +38,9 @@ QString visitWords(const VisitOfDesk& visit)
     return visit.how ? DeskText::tr("%1, %2").arg(day, text::name(*visit.how)) : day;
 }
 
-QString standingWords(WeekStanding standing, const VisitOfDesk* visit)
+QString standingWords(WeekStanding standing, const VisitOfDesk* visit, const text::Animal& animal)
 {
-    return visit && visit->pest ? text::moths(*visit->pest) : text::name(standing);
+    return visit && visit->pest ? animal.amount(*visit->pest) : text::name(standing);
 }
 
 QString observerWords(const DeskBook& book, const Observer& observer)
@@ -51,7 +51,7 @@ QString observerWords(const DeskBook& book, const Observer& observer)
     return found == members.end() ? DeskText::tr("Somebody") : QString::fromStdString(found->name);
 }
 
-FlagWords flagWords(const Flag& flag)
+FlagWords flagWords(const Flag& flag, const text::Animal& animal)
 {
     const QString check = QString::number(static_cast<int>(flag.check));
     const QString who = flag.visit.isNil()
@@ -59,10 +59,12 @@ FlagWords flagWords(const Flag& flag)
         : idWords(flag.visit);
     QStringList head{text::checkName(flag.check)};
     if (flag.day) head << text::shortDay(*flag.day);
-    return {check + QLatin1Char('/') + who, head.join(QStringLiteral(" · ")), text::flagReason(flag)};
+    return {
+        check + QLatin1Char('/') + who, head.join(QStringLiteral(" · ")), text::flagReason(flag, {}, animal)};
 }
 
-std::vector<Row> trapFacts(const DeskBook& book, std::size_t trap, const WeekDesk& desk)
+std::vector<Row> trapFacts(
+    const DeskBook& book, std::size_t trap, const WeekDesk& desk, const text::Animal& animal)
 {
     const auto of = std::ranges::find(desk.traps, trap, &TrapWeek::trap);
     std::vector<Row> rows;
@@ -72,7 +74,7 @@ std::vector<Row> trapFacts(const DeskBook& book, std::size_t trap, const WeekDes
         rows.push_back({.title = week, .besides = DeskText::tr("not expected")});
     } else {
         const VisitOfDesk* visit = of->visit ? &book.records().visits[*of->visit] : nullptr;
-        rows.push_back({.title = week, .besides = standingWords(of->standing, visit)});
+        rows.push_back({.title = week, .besides = standingWords(of->standing, visit, animal)});
     }
     const QString person = book.person(trap, countDay(book, desk));
     if (!person.isEmpty()) rows.push_back({.title = DeskText::tr("Who has it"), .besides = person});
@@ -86,9 +88,9 @@ std::vector<Row> trapFacts(const DeskBook& book, std::size_t trap, const WeekDes
     return rows;
 }
 
-Row flagRow(const DeskBook& book, const Flag& flag)
+Row flagRow(const DeskBook& book, const Flag& flag, const text::Animal& animal)
 {
-    const FlagWords words = flagWords(flag);
+    const FlagWords words = flagWords(flag, animal);
     Row row{.key = words.key,
         .title = words.head,
         .besides = text::goodCounts(flag.check),
@@ -100,14 +102,16 @@ Row flagRow(const DeskBook& book, const Flag& flag)
     return row;
 }
 
-std::vector<Row> visitRows(const DeskBook& book, const Uuid& trap, const std::map<Uuid, std::string>& leftOut)
+std::vector<Row> visitRows(const DeskBook& book, const Uuid& trap, const std::map<Uuid, std::string>& leftOut,
+    const text::Animal& animal)
 {
     const auto& all = book.records().visits;
     const auto [first, last] = std::ranges::equal_range(all, trap, {}, &VisitOfDesk::trap);
     std::vector<Row> rows;
     for (auto visit = std::make_reverse_iterator(last); visit != std::make_reverse_iterator(first); ++visit) {
         Row row{.key = idWords(visit->visit), .title = visitWords(*visit)};
-        row.besides = standingWords(visit->pest ? WeekStanding::Counted : WeekStanding::NotCounted, &*visit);
+        row.besides =
+            standingWords(visit->pest ? WeekStanding::Counted : WeekStanding::NotCounted, &*visit, animal);
         row.route = QStringLiteral("history");
         row.subject = QStringLiteral("visit/") + row.key;
         const auto out = leftOut.find(visit->visit);

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/session.h"
+#include "app/trap_words.h"
 #include "text/amounts.h"
 #include "text/desk_text.h"
 
@@ -42,7 +43,9 @@ QString spoken(const MapWeek& week, const QString& kind)
         std::ranges::max_element(week.traps, {}, [](const TrapOfMap& trap) { return trap.season.total; });
     QString said = Map::tr("Map of %1, week %2: %3.").arg(kind, text::weekDays(week.week), weekWords(week));
     if (highest != week.traps.end())
-        said += QLatin1Char(' ') + Map::tr("The highest catch so far: %1.").arg(caughtWords(highest->season));
+        said += QLatin1Char(' ')
+            + Map::tr("The highest catch so far: %1.")
+                  .arg(caughtWords(highest->season, animalOf(week.protocol.get())));
     return said;
 }
 
@@ -72,10 +75,10 @@ QString weekWords(const MapWeek& week)
     return words;
 }
 
-QString caughtWords(const TrapSeason& season)
+QString caughtWords(const TrapSeason& season, const text::Animal& animal)
 {
     if (!season.countedUntil) return Map::tr("not counted yet");
-    return season.isMinimum() ? text::atLeast(season.total) : text::moths(season.total);
+    return season.isMinimum() ? text::atLeast(season.total) : animal.amount(season.total);
 }
 
 QString bandWords(const TrapOfMap& trap)
@@ -88,7 +91,8 @@ QString bandWords(const TrapOfMap& trap)
 std::vector<Row> trapRows(const MapBook& book, const MapWeek& week, const TrapOfMap& trap)
 {
     std::vector<Row> rows;
-    rows.push_back({.title = Map::tr("Catch so far"), .besides = caughtWords(trap.season)});
+    rows.push_back({.title = Map::tr("Catch so far"),
+        .besides = caughtWords(trap.season, animalOf(week.protocol.get()))});
     rows.push_back({.title = text::weekDays(week.week), .besides = standingWords(trap)});
     if (trap.season.countedUntil)
         rows.push_back(
@@ -143,11 +147,13 @@ formats::RegionWords regionWords(const MapWeek* week, const QString& kind, const
     words.noBand = plain(Map::tr("counted"));
     words.atLeast = plain(Map::tr("at least: part was lost"));
     words.missing = plain(Map::tr("nobody counted it this week"));
-    words.bySize = plain(Map::tr("The larger, the more moths so far. Dots come where there is room."));
+    const QString many = animalOf(week->protocol.get()).many();
+    //: moths, or what else is counted
+    words.bySize = plain(Map::tr("The larger, the more %1 so far. Dots come where there is room.").arg(many));
     if (edge.isEmpty()) return words;
-    const QString moths = QLocale().toString(edge.toLongLong());
-    words.chances = plain(isSoFar ? Map::tr("Chance that a trap has passed %1 moths so far").arg(moths)
-                                  : Map::tr("Chance that a season passes %1 moths").arg(moths));
+    const QString amount = QStringLiteral("%1 %2").arg(QLocale().toString(edge.toLongLong()), many);
+    words.chances = plain(isSoFar ? Map::tr("Chance that a trap has passed %1 so far").arg(amount)
+                                  : Map::tr("Chance that a season passes %1").arg(amount));
     words.chanceSteps = {
         plain(Map::tr("low")), plain(Map::tr("1 in 8")), plain(Map::tr("1 in 3")), plain(Map::tr("2 in 3"))};
     words.littleKnown = plain(Map::tr("little known"));

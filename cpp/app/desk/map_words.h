@@ -4,6 +4,7 @@
 #include "app/desk/map_book.h"
 #include "app/row_list.h"
 #include "formats/map/region_picture.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
@@ -14,7 +15,7 @@ QString kindWords(const MapKind& kind, const domain::Protocol* protocol);
 QString weekWords(const MapWeek& week);
 
 // "at least 140 moths so far"
-QString caughtWords(const domain::TrapSeason& season);
+QString caughtWords(const domain::TrapSeason& season, const text::Animal& animal);
 
 // The band that a trap's catch has reached, and that it may rise; empty where there is none.
 QString bandWords(const TrapOfMap& trap);

@@ -7,7 +7,7 @@ namespace duskrow::app {
 
 namespace {
 
-enum Role { Title = Qt::UserRole + 1, Pest, Section, Typed, Who, Error, Kept, Keeping };
+enum Role { Title = Qt::UserRole + 1, Pest, Animal, Section, Typed, Who, Error, Kept, Keeping };
 
 } // namespace
 
@@ -44,6 +44,8 @@ QVariant TypingList::data(const QModelIndex& index, int role) const
         return row.title;
     case Pest:
         return row.pest;
+    case Animal:
+        return row.animal.many();
     case Section:
         return row.section;
     case Typed:
@@ -63,8 +65,8 @@ QVariant TypingList::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> TypingList::roleNames() const
 {
-    return {{Title, "title"}, {Pest, "pest"}, {Section, "section"}, {Typed, "typed"}, {Who, "who"},
-        {Error, "error"}, {Kept, "kept"}, {Keeping, "keeping"}};
+    return {{Title, "title"}, {Pest, "pest"}, {Animal, "animal"}, {Section, "section"}, {Typed, "typed"},
+        {Who, "who"}, {Error, "error"}, {Kept, "kept"}, {Keeping, "keeping"}};
 }
 
 } // namespace duskrow::app

@@ -8,6 +8,7 @@
 
 #include "domain/base/result.h"
 #include "domain/records/visit.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
@@ -18,6 +19,7 @@ struct TypingRow {
     domain::Uuid visit = {}; // given when typing begins: what is kept twice by mischance is still one visit
     QString title = {};
     QString pest = {}; // what is counted: "bertha armyworm"
+    text::Animal animal = {};
     QString section = {};
     QString count = {}; // as typed
     QString who = {}; // as typed; at first whoever has the trap

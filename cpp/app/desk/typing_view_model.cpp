@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/trap_words.h"
 #include "domain/log/edit.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
@@ -80,6 +81,7 @@ TypingRow TypingViewModel::rowOf(const DeskBook& book, std::size_t trap, LocalDa
     row.who = book.person(trap, countDay);
     if (const Protocol* protocol = session().protocol(record.pest))
         row.pest = QString::fromStdString(protocol->name.in(Session::language()));
+    row.animal = animalOf(session(), record.pest);
     return row;
 }
 
@@ -222,9 +224,9 @@ bool TypingViewModel::keep(int row)
     of.error.clear();
     m_rows.tellOf(row);
     //: "47 moths", a day, "by phone", a person
-    const QString said =
-        tr("Kept: %1 on %2, %3, from %4")
-            .arg(text::moths(*moths), text::shortDay(m_how.day), text::name(m_how.how), of.who.trimmed());
+    const QString said = tr("Kept: %1 on %2, %3, from %4")
+                             .arg(of.animal.amount(*moths), text::shortDay(m_how.day), text::name(m_how.how),
+                                 of.who.trimmed());
     session().keep({edit}, draftKey(of), this,
         [this, trap = of.trap, said](const Result<store::Kept>& kept) { answer(trap, kept, said); });
     return true;

@@ -25,8 +25,14 @@ QString nameOf(const std::vector<Member>& members, const Uuid& member)
                                   : QString::fromStdString(found->name);
 }
 
+text::Animal animalIn(const Animals& animals, const std::optional<Trap>& trap)
+{
+    const auto found = trap ? animals.find(trap->pest) : animals.end();
+    return found == animals.end() ? text::Animal() : found->second;
+}
+
 // The record as it stands now, in a line.
-Result<QString> aboutOf(store::Reader& reader, const Question& question)
+Result<QString> aboutOf(store::Reader& reader, const Question& question, const Animals& animals)
 {
     QString line;
     const auto trap = store::trap(reader, question.trap);
@@ -41,13 +47,13 @@ Result<QString> aboutOf(store::Reader& reader, const Question& question)
     const auto& day = *visit && (*visit)->day ? (*visit)->day : question.day;
     if (day) line = QStringLiteral("%1, %2").arg(line, text::shortDay(*day));
     if (!*visit) return line;
-    const QString count = (*visit)->pest ? text::moths(*(*visit)->pest)
+    const QString count = (*visit)->pest ? animalIn(animals, *trap).amount(*(*visit)->pest)
         : (*visit)->outcome              ? text::name(*(*visit)->outcome)
                                          : QString();
     return count.isEmpty() ? line : QStringLiteral("%1: %2").arg(line, count);
 }
 
-Result<std::vector<Told>> waitingFor(store::Reader& reader, const Uuid& me)
+Result<std::vector<Told>> waitingFor(store::Reader& reader, const Uuid& me, const Animals& animals)
 {
     const auto open = store::openQuestions(reader);
     if (!open) return open.error();
@@ -56,7 +62,7 @@ Result<std::vector<Told>> waitingFor(store::Reader& reader, const Uuid& me)
     std::vector<Told> all;
     for (const store::AskedQuestion& asked : *open) {
         if (asked.answer || asked.question.member != me) continue;
-        const auto about = aboutOf(reader, asked.question);
+        const auto about = aboutOf(reader, asked.question, animals);
         if (!about) return about.error();
         all.push_back({asked,
             QuestionsViewModel::tr("Asked by %1, %2", "a name, a day")
@@ -84,7 +90,9 @@ void QuestionsViewModel::refresh()
     if (!me) return;
     m_isLooking = true;
     session().lookUp<std::vector<Told>>(
-        this, [me = me->id](store::Reader& reader) { return waitingFor(reader, me); },
+        this,
+        [me = me->id, animals = animalsOf(session())](
+            store::Reader& reader) { return waitingFor(reader, me, animals); },
         [this](const Result<std::vector<Told>>& found) {
             m_isLooking = false;
             if (!found) {

@@ -9,6 +9,7 @@
 #include "app/round/round_order.h"
 #include "app/season_records.h"
 #include "app/today_rows.h"
+#include "app/trap_words.h"
 #include "domain/rules/trap_now.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
@@ -104,6 +105,12 @@ void addTrapStop(Making& making, Stop stop, const Uuid& site)
         .changesLure = stop.has(DueWhat::LureChange, making.today())});
 }
 
+text::Animal animalIn(const TodayAsk& ask, const std::string& pest)
+{
+    const auto found = ask.protocols.find(pest);
+    return animalOf(found == ask.protocols.end() ? nullptr : found->second);
+}
+
 void addDoneTrap(Making& making, const Trap& trap)
 {
     const TrapFacts facts = making.records.factsOf(trap);
@@ -114,7 +121,9 @@ void addDoneTrap(Making& making, const Trap& trap)
         if (visit.day != making.today() || !visit.outcome) continue;
         what = text::name(*visit.outcome);
         //: what was done at a trap, and what was in it: "counted, 12 moths"
-        if (visit.pest) what = RoundWords::tr("%1, %2").arg(what, text::moths(*visit.pest));
+        if (visit.pest)
+            what =
+                RoundWords::tr("%1, %2").arg(what, animalIn(making.ask.day, trap.pest).amount(*visit.pest));
     }
     if (what.isEmpty()) return;
     making.found.done.push_back({.key = idText(trap.id),

@@ -2,6 +2,7 @@
 #include "app/setup/setup_outlook.h"
 
 #include "app/setup/setup_part.h"
+#include "app/trap_words.h"
 #include "domain/rules/protocol_rules.h"
 #include "text/amounts.h"
 
@@ -67,7 +68,8 @@ SetupOutlook outlookAfter(const Protocol& protocol, std::string_view trapType, L
         outlook.values << value;
     };
     if (first && (!end || *first <= *end)) add(Outlook::tr("First count"), text::day(*first));
-    add(Outlook::tr("First moths"), firstMoths(protocol.season, setDay));
+    //: "First moths"
+    add(Outlook::tr("First %1").arg(animalOf(&protocol).many()), firstMoths(protocol.season, setDay));
     if (end)
         add(*end > setDay ? Outlook::tr("Traps come down") : Outlook::tr("Traps came down"), text::day(*end));
     return outlook;

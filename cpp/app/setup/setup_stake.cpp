@@ -67,9 +67,10 @@ QString SetupStake::warning() const
     case EntrancePosition::Above:
         return {};
     case EntrancePosition::AtCanopy:
-        return tr("The crop reaches the entrance already. Set the trap higher, so that moths find it.");
+        return tr(
+            "The crop reaches the entrance already. Set the trap higher, so that its entrance is free.");
     case EntrancePosition::Below:
-        return tr("The crop hides the entrance. Set the trap higher, so that moths find it.");
+        return tr("The crop hides the entrance. Set the trap higher, so that its entrance is free.");
     }
     return {};
 }

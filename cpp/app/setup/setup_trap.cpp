@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/trap_words.h"
 #include "text/amounts.h"
 #include "text/error_text.h"
 
@@ -56,6 +57,11 @@ const TrapType* SetupTrap::type() const
 {
     const Protocol* read = protocol();
     return read ? read->trapType(m_trapType.toStdString()) : nullptr;
+}
+
+QString SetupTrap::trapShape() const
+{
+    return app::trapShape(protocol(), m_trapType.toStdString());
 }
 
 bool SetupTrap::hasLure() const
@@ -177,7 +183,7 @@ QString SetupTrap::expiryNote() const
     const auto expiry = dayIn(m_lureExpiry);
     const LocalDay day = session().clock().today();
     if (!expiry || *expiry >= day) return {};
-    return tr("This lure expired %1 ago. It may draw fewer moths: use a fresh one if you can.")
+    return tr("This lure expired %1 ago. It may draw fewer: use a fresh one if you can.")
         .arg((day - *expiry).count() == 1 ? tr("a day")
                                           : tr("%1 days").arg(text::number((day - *expiry).count())));
 }

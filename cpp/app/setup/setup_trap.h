@@ -29,6 +29,7 @@ class SetupTrap : public SetupPart {
     Q_PROPERTY(QStringList typeKeys READ typeKeys NOTIFY changed FINAL)
     Q_PROPERTY(QStringList typeLabels READ typeLabels NOTIFY changed FINAL)
     Q_PROPERTY(QString typeRemark READ typeRemark NOTIFY changed FINAL)
+    Q_PROPERTY(QString trapShape READ trapShape NOTIFY changed FINAL) // of the pictures
     Q_PROPERTY(QStringList pairKeys READ pairKeys NOTIFY changed FINAL)
     Q_PROPERTY(QStringList pairLabels READ pairLabels NOTIFY changed FINAL)
     Q_PROPERTY(QString tagError READ tagError NOTIFY changed FINAL)
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] QStringList typeKeys() const;
     [[nodiscard]] QStringList typeLabels() const;
     [[nodiscard]] QString typeRemark() const;
+    [[nodiscard]] QString trapShape() const;
     [[nodiscard]] QStringList pairKeys() const;
     [[nodiscard]] QStringList pairLabels() const;
     [[nodiscard]] QString tagError() const;

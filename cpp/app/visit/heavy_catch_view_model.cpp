@@ -108,7 +108,7 @@ std::optional<Result<HeavyCatch>> HeavyCatchViewModel::estimated() const
 QString HeavyCatchViewModel::estimate() const
 {
     const auto estimate = estimated();
-    return estimate && *estimate ? heavyCatchWords(**estimate) : QString();
+    return estimate && *estimate ? heavyCatchWords(**estimate, m_entry.book().animal()) : QString();
 }
 
 QString HeavyCatchViewModel::shown() const
@@ -127,7 +127,7 @@ QString HeavyCatchViewModel::range() const
 QString HeavyCatchViewModel::why() const
 {
     const auto estimate = estimated();
-    return estimate && *estimate ? heavyCatchWhy(**estimate) : QString();
+    return estimate && *estimate ? heavyCatchWhy(**estimate, m_entry.book().animal()) : QString();
 }
 
 QString HeavyCatchViewModel::problem() const

@@ -58,7 +58,8 @@ QStringList marksOf(const std::string& kind, const std::vector<Statement>& state
 
 } // namespace
 
-MothGuide::MothGuide(const Protocol* protocol, QObject* parent) : QAbstractListModel(parent)
+MothGuide::MothGuide(const Protocol* protocol, QObject* parent)
+    : QAbstractListModel(parent), m_animal(text::animalOf(protocol, Session::language()))
 {
     if (!protocol) return;
     const std::string language = Session::language();
@@ -71,6 +72,12 @@ MothGuide::MothGuide(const Protocol* protocol, QObject* parent) : QAbstractListM
             QString::fromStdString(other.latin), false, marksOf(other.id, other.marks.moth),
             other.remark ? wordsOf(*other.remark) : QString()});
     }
+}
+
+bool MothGuide::hasMarks() const
+{
+    return std::any_of(
+        m_moths.begin(), m_moths.end(), [](const Moth& moth) { return !moth.marks.isEmpty(); });
 }
 
 int MothGuide::rowCount(const QModelIndex& parent) const

@@ -18,9 +18,10 @@ QString idOf(const Sample& sample)
     return QString::fromStdString(formatUuid(sample.id));
 }
 
-QString outcomeOf(const Sample& sample)
+QString outcomeOf(const SampleRow& row)
 {
-    if (sample.state != SampleState::Named) return sampleWords(sample);
+    const Sample& sample = row.sample;
+    if (sample.state != SampleState::Named) return sampleWords(sample, row.animal);
     const std::int64_t pest = sample.pest.value_or(Moths{}).value();
     const std::int64_t all = sample.moths.value_or(Moths{pest}).value();
     const QString words = SampleList::tr("%1 of %2 the pest").arg(text::number(pest), text::number(all));
@@ -68,7 +69,7 @@ QVariant SampleList::data(const QModelIndex& index, int role) const
     case StateWords:
         return text::name(state);
     case Summary:
-        return outcomeOf(row.sample);
+        return outcomeOf(row);
     case IsNamed:
         return state == SampleState::Named;
     default:

@@ -5,6 +5,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "domain/records/visit.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
@@ -12,6 +13,8 @@ struct SampleRow {
     domain::Sample sample;
     domain::Uuid site;
     QString trapTitle;
+    std::string pest = {};
+    text::Animal animal = {};
 };
 
 // Bagged moths, those still to be named first.

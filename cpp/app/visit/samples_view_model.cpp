@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/trap_words.h"
 #include "app/visit/trap_book.h"
 #include "app/visit/visit_words.h"
 #include "store/queries.h"
@@ -41,7 +42,7 @@ Result<std::vector<SampleRow>> SamplesViewModel::read(
             if (!site) return site.error();
             if (*site) book.site = std::move(**site);
         }
-        rows.push_back({sample, book.trap.site, book.title()});
+        rows.push_back({sample, book.trap.site, book.title(), book.trap.pest});
     }
     return rows;
 }
@@ -60,7 +61,8 @@ void SamplesViewModel::refresh()
 void SamplesViewModel::take(std::vector<SampleRow> rows)
 {
     std::optional<LocalDay> latest;
-    for (const SampleRow& row : rows) {
+    for (SampleRow& row : rows) {
+        row.animal = animalOf(session(), row.pest);
         if (!row.sample.sentDay || (latest && *row.sample.sentDay < *latest)) continue;
         latest = row.sample.sentDay;
         m_lastSentTo = QString::fromStdString(row.sample.sentTo);
@@ -115,7 +117,8 @@ QString SamplesViewModel::state() const
 
 QString SamplesViewModel::summary() const
 {
-    return sample() ? sampleWords(*sample()) : QString();
+    const SampleRow* row = m_list.find(m_chosen);
+    return row ? sampleWords(row->sample, row->animal) : QString();
 }
 
 QStringList SamplesViewModel::trailLabels() const

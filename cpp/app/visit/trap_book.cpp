@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/visit/trap_book.h"
 
+#include <QCoreApplication>
+
+#include "app/trap_words.h"
 #include "domain/rules/protocol_rules.h"
 #include "store/queries.h"
 
@@ -58,6 +61,31 @@ QString inSentence(const LocalText& name)
 QString TrapBook::pestName() const
 {
     return protocol ? inSentence(protocol->name) : QString::fromStdString(trap.pest);
+}
+
+text::Animal TrapBook::animal() const
+{
+    return animalOf(protocol);
+}
+
+QString TrapBook::oneOfPest() const
+{
+    //: a pest, in the singular: "bertha armyworm moth"
+    return animal().isMoth() ? QCoreApplication::translate("Trap", "%1 moth").arg(pestName())
+                             : animal().one();
+}
+
+QString TrapBook::manyOfPest() const
+{
+    //: a pest, in the plural: "bertha armyworm moths"
+    return animal().isMoth() ? QCoreApplication::translate("Trap", "%1 moths").arg(pestName())
+                             : animal().many();
+}
+
+bool TrapBook::isBucket() const
+{
+    const TrapType* type = protocol ? protocol->trapType(trap.trapType) : nullptr;
+    return !type || type->shape == TrapShape::Bucket;
 }
 
 QString TrapBook::title() const

@@ -5,6 +5,7 @@
 #include "domain/rules/due.h"
 #include "domain/rules/trap_now.h"
 #include "domain/rules/trap_season.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
@@ -24,6 +25,11 @@ struct TrapBook {
     [[nodiscard]] bool hasStrip() const;
     [[nodiscard]] domain::HeightRule heightRule() const;
     [[nodiscard]] QString pestName() const; // "bertha armyworm", in the language of the device
+    [[nodiscard]] text::Animal animal() const; // what is counted
+    // What is counted, named as far as it must be: "bertha armyworm moths", "midges".
+    [[nodiscard]] QString oneOfPest() const;
+    [[nodiscard]] QString manyOfPest() const;
+    [[nodiscard]] bool isBucket() const;
     [[nodiscard]] QString title() const; // "Slough corner · bertha trap 1"
 };
 

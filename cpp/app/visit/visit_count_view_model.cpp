@@ -103,11 +103,12 @@ QString VisitCountViewModel::shown() const
 
 QString VisitCountViewModel::caption() const
 {
-    if (bin() == bins[1]) return tr("moths of other kinds");
-    if (bin() == bins[2]) return tr("moths nobody is sure of: bag them");
-    if (bin() == bins[3]) return tr("bees in the bucket");
-    if (!isCounted()) return tr("no %1 moth counted yet").arg(m_entry.book().pestName());
-    return tr("%1 moths in the bucket").arg(m_entry.book().pestName());
+    const TrapBook& book = m_entry.book();
+    if (bin() == bins[1]) return tr("%1 of other kinds").arg(book.animal().many());
+    if (bin() == bins[2]) return tr("%1 nobody is sure of: bag them").arg(book.animal().many());
+    if (bin() == bins[3]) return book.isBucket() ? tr("bees in the bucket") : tr("bees in the trap");
+    if (!isCounted()) return tr("no %1 counted yet").arg(book.oneOfPest());
+    return (book.isBucket() ? tr("%1 in the bucket") : tr("%1 in the trap")).arg(book.manyOfPest());
 }
 
 QStringList VisitCountViewModel::lines() const
@@ -136,10 +137,11 @@ QString VisitCountViewModel::longInterval() const
 
 QString VisitCountViewModel::oneMore() const
 {
-    if (bin() == bins[1]) return tr("One more moth of another kind");
-    if (bin() == bins[2]) return tr("One more moth nobody is sure of");
+    const TrapBook& book = m_entry.book();
+    if (bin() == bins[1]) return tr("One more %1 of another kind").arg(book.animal().one());
+    if (bin() == bins[2]) return tr("One more %1 nobody is sure of").arg(book.animal().one());
     if (bin() == bins[3]) return tr("One more bee");
-    return tr("One more %1 moth").arg(m_entry.book().pestName());
+    return tr("One more %1").arg(book.oneOfPest());
 }
 
 bool VisitCountViewModel::isCounted() const
@@ -169,7 +171,7 @@ QString VisitCountViewModel::estimate() const
 
 QString VisitCountViewModel::zeroQuestion() const
 {
-    return isUntouched() ? tr("None caught?") : tr("No %1 moth among them?").arg(m_entry.book().pestName());
+    return isUntouched() ? tr("None caught?") : tr("No %1 among them?").arg(m_entry.book().oneOfPest());
 }
 
 QString VisitCountViewModel::noCountReason() const

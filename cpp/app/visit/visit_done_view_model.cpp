@@ -25,9 +25,11 @@ QString VisitDoneViewModel::headline() const
     if (visit.outcome == Outcome::CouldNotCount) return tr("Could not count");
     const auto caught = m_entry.caught();
     if (!caught || !caught->count) return tr("Nothing counted");
-    const QString moths = caught->isAtLeast
-        ? tr("At least %1").arg(text::moths(*caught->count))
-        : (caught->count->value() == 0 ? tr("No moths") : text::moths(*caught->count));
+    const text::Animal animal = m_entry.book().animal();
+    const QString amount = animal.amount(*caught->count);
+    const QString moths = caught->isAtLeast ? tr("At least %1").arg(amount)
+        : caught->count->value() == 0       ? tr("No %1").arg(animal.many())
+                                            : amount;
     if (!caught->nights || caught->nights->value() == 0) return moths;
     return tr("%1 over %2").arg(moths, text::nights(*caught->nights));
 }
@@ -52,8 +54,8 @@ void VisitDoneViewModel::addCountRows(std::vector<Row>& rows) const
         rows.push_back({tr("Estimated"), text::name(*visit.countMethod)});
     if (visit.pestLow && visit.pestHigh)
         rows.push_back({tr("Likely"), text::range(*visit.pestLow, *visit.pestHigh)});
-    if (visit.notIt) rows.push_back({tr("Other kinds"), text::moths(*visit.notIt)});
-    if (visit.unsure) rows.push_back({tr("Not sure"), text::moths(*visit.unsure)});
+    if (visit.notIt) rows.push_back({tr("Other kinds"), m_entry.book().animal().amount(*visit.notIt)});
+    if (visit.unsure) rows.push_back({tr("Not sure"), m_entry.book().animal().amount(*visit.unsure)});
     if (visit.bees) rows.push_back({tr("Bees"), text::bees(*visit.bees)});
     if (const QString longer = longIntervalWords(m_entry.caught()); !longer.isEmpty())
         rows.push_back({tr("Longer than a week"), longer});
@@ -81,7 +83,8 @@ void VisitDoneViewModel::addLureRows(std::vector<Row>& rows) const
     if (visit.stripThere) rows.push_back({tr("Killing strip"), *visit.stripThere ? tr("there") : tr("gone")});
     if (records.strip.what) rows.push_back({tr("New strip"), tr("put in")});
     if (visit.mothsAlive == true) rows.push_back({tr("Moths alive"), tr("yes: the strip is spent")});
-    if (visit.emptied == false) rows.push_back({tr("Bucket"), tr("not emptied")});
+    if (visit.emptied == false)
+        rows.push_back({m_entry.book().isBucket() ? tr("Bucket") : tr("Trap"), tr("not emptied")});
     if (visit.sprayed == true) {
         const QString what = QString::fromStdString(visit.sprayedWhat);
         rows.push_back({tr("Sprayed"), what.isEmpty() ? tr("yes") : what});
@@ -122,7 +125,7 @@ std::vector<AskedQuestion> VisitDoneViewModel::open() const
 QStringList VisitDoneViewModel::questions() const
 {
     QStringList words;
-    for (const AskedQuestion& asked : open()) words.append(questionWords(asked));
+    for (const AskedQuestion& asked : open()) words.append(questionWords(asked, m_entry.book().animal()));
     return words;
 }
 

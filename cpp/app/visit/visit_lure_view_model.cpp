@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "app/trap_words.h"
 #include "app/visit/visit_words.h"
 #include "text/amounts.h"
 
@@ -148,7 +149,7 @@ QString VisitLureViewModel::emptiedWords() const
 {
     if (emptied()) return tr("The next count begins from nothing.");
     return tr(
-        "These moths stay in the bucket: the next count holds them as well, and they are not added twice.");
+        "What was counted stays in the trap: the next count holds it as well, and it is not added twice.");
 }
 
 void VisitLureViewModel::setSprayed(bool isSprayed)
@@ -215,6 +216,11 @@ QString VisitLureViewModel::reentry() const
 QString VisitLureViewModel::today() const
 {
     return QString::fromStdString(formatDay(session().clock().today()));
+}
+
+QString VisitLureViewModel::trapShape() const
+{
+    return app::trapShape(m_entry.book().protocol, m_entry.book().trap.trapType);
 }
 
 } // namespace duskrow::app

@@ -13,6 +13,7 @@ class VisitLureViewModel : public ViewModel {
     QML_ELEMENT
     QML_UNCREATABLE("made by VisitViewModel")
     Q_PROPERTY(bool hasStrip READ hasStrip CONSTANT FINAL)
+    Q_PROPERTY(QString trapShape READ trapShape CONSTANT FINAL) // of the pictures
     Q_PROPERTY(bool detailed READ detailed WRITE setDetailed NOTIFY changed FINAL) // not simply "yes"
     Q_PROPERTY(bool answeredYes READ answeredYes NOTIFY changed FINAL)
     Q_PROPERTY(bool lureThere READ lureThere WRITE setLureThere NOTIFY changed FINAL)
@@ -43,6 +44,7 @@ public:
     VisitLureViewModel(VisitEntry& entry, DeviceSettings& settings);
 
     [[nodiscard]] bool hasStrip() const { return m_entry.book().hasStrip(); }
+    [[nodiscard]] QString trapShape() const;
     [[nodiscard]] bool detailed() const { return m_entry.position().hasLureDetails; }
     void setDetailed(bool detailed);
     [[nodiscard]] bool answeredYes() const;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/trap_words.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
 
@@ -245,8 +246,8 @@ QString VisitTrapViewModel::atLeastWords() const
     const Visit& visit = m_entry.visit();
     if (!hasFailed(visit)) return {};
     if (visit.outcome == Outcome::CouldNotCount)
-        return tr("The trap may have lost moths: the season so far is “at least”.");
-    return tr("The trap may have lost moths, so this count is “at least”, and the moths a night leave these "
+        return tr("The trap may have lost some: the season so far is “at least”.");
+    return tr("The trap may have lost some, so this count is “at least”, and the catch a night leaves these "
               "nights out.");
 }
 
@@ -275,6 +276,11 @@ void VisitTrapViewModel::raise()
 {
     if (const auto found = suggestion())
         m_entry.change([&](VisitRecords& records) { records.visit.entrance = found->entrance; });
+}
+
+QString VisitTrapViewModel::trapShape() const
+{
+    return app::trapShape(m_entry.book().protocol, m_entry.book().trap.trapType);
 }
 
 } // namespace duskrow::app

@@ -21,6 +21,7 @@ class VisitTrapViewModel : public ViewModel {
     Q_PROPERTY(QString canopyLast READ canopyLast NOTIFY changed FINAL) // "74 cm on 30 Jun"
     Q_PROPERTY(QString stillWords READ stillWords NOTIFY changed FINAL) // "Still 74 cm"
     Q_PROPERTY(QString stage READ stage NOTIFY changed FINAL) // for the picture
+    Q_PROPERTY(QString trapShape READ trapShape CONSTANT FINAL) // of the pictures
     Q_PROPERTY(QString entranceWords READ entranceWords NOTIFY changed FINAL)
     Q_PROPERTY(QString canopyWords READ canopyWords NOTIFY changed FINAL)
     Q_PROPERTY(QString clearance READ clearance NOTIFY changed FINAL)
@@ -50,6 +51,7 @@ public:
     [[nodiscard]] QString canopyLast() const;
     [[nodiscard]] QString stillWords() const;
     [[nodiscard]] QString stage() const;
+    [[nodiscard]] QString trapShape() const;
     [[nodiscard]] QString entranceWords() const;
     [[nodiscard]] QString canopyWords() const;
     [[nodiscard]] QString clearance() const;

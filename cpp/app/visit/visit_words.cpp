@@ -51,7 +51,7 @@ QString daysWords(std::int64_t days)
                      : say(QT_TRANSLATE_NOOP("VisitWords", "%1 days")).arg(text::number(days));
 }
 
-QString secondVisitWords(std::int64_t minutes, bool wasEmptied)
+QString secondVisitWords(std::int64_t minutes, bool wasEmptied, const text::Animal& animal)
 {
     const QString ago = minutes < 60
         ? say(QT_TRANSLATE_NOOP("VisitWords", "%1 minutes")).arg(text::number(minutes))
@@ -59,12 +59,12 @@ QString secondVisitWords(std::int64_t minutes, bool wasEmptied)
     if (wasEmptied)
         return say(QT_TRANSLATE_NOOP("VisitWords",
                        "Another visit to this trap lies only %1 away, and it emptied the trap. "
-                       "Are these other moths?"))
-            .arg(ago);
+                       "Are these other %2?"))
+            .arg(ago, animal.many());
     return say(QT_TRANSLATE_NOOP("VisitWords",
                    "Another visit to this trap lies only %1 away, and it did not empty the trap. "
-                   "Does this count hold those moths as well?"))
-        .arg(ago);
+                   "Does this count hold those %2 as well?"))
+        .arg(ago, animal.many());
 }
 
 } // namespace
@@ -122,7 +122,7 @@ QString questionKey(const AskedQuestion& asked)
     return key;
 }
 
-QString questionWords(const AskedQuestion& asked)
+QString questionWords(const AskedQuestion& asked, const text::Animal& animal)
 {
     const auto& numbers = asked.numbers;
     switch (asked.question) {
@@ -138,7 +138,7 @@ QString questionWords(const AskedQuestion& asked)
                        "This day lies %1 after the trap was taken down. Is it the day of the visit?"))
             .arg(daysWords(numbers[0]));
     case VisitQuestion::SecondWithinDay:
-        return secondVisitWords(numbers[0], numbers[1] == 1);
+        return secondVisitWords(numbers[0], numbers[1] == 1, animal);
     case VisitQuestion::LongSinceEmptied:
         return say(QT_TRANSLATE_NOOP("VisitWords",
                        "The trap was last emptied %1 ago by the records. Did nobody empty it since?"))
@@ -146,30 +146,32 @@ QString questionWords(const AskedQuestion& asked)
     case VisitQuestion::CatchFarAboveOthers:
         return say(QT_TRANSLATE_NOOP("VisitWords",
                        "%1 is far above the largest other catch of this trap, %2. Is it right?"))
-            .arg(text::moths(Moths{numbers[0]}), text::number(numbers[1]));
+            .arg(animal.amount(Moths{numbers[0]}), text::number(numbers[1]));
     case VisitQuestion::CatchUnlikelyLarge:
-        return say(QT_TRANSLATE_NOOP("VisitWords", "%1 in one bucket is very many. Is it right?"))
-            .arg(text::moths(Moths{numbers[0]}));
+        return say(QT_TRANSLATE_NOOP("VisitWords", "%1 in one trap is very many. Is it right?"))
+            .arg(animal.amount(Moths{numbers[0]}));
     }
     return {};
 }
 
-QString heavyCatchWords(const HeavyCatch& estimate)
+QString heavyCatchWords(const HeavyCatch& estimate, const text::Animal& animal)
 {
-    if (!estimate.low || !estimate.high) return text::moths(estimate.estimate);
+    if (!estimate.low || !estimate.high) return animal.amount(estimate.estimate);
     return say(QT_TRANSLATE_NOOP("VisitWords", "about %1, likely %2"))
-        .arg(text::moths(estimate.estimate), text::range(*estimate.low, *estimate.high));
+        .arg(animal.amount(estimate.estimate), text::range(*estimate.low, *estimate.high));
 }
 
-QString heavyCatchWhy(const HeavyCatch& estimate)
+QString heavyCatchWhy(const HeavyCatch& estimate, const text::Animal& animal)
 {
     switch (estimate.method) {
     case HeavyCatchMethod::WholeCounted:
         return say(QT_TRANSLATE_NOOP("VisitWords", "The whole catch was counted: this is no estimate."));
     case HeavyCatchMethod::AssumedClumping:
-        return say(QT_TRANSLATE_NOOP("VisitWords",
-            "The range assumes that moths clump twice as much as perfect mixing would leave them. Three "
-            "parts or more show how much they really do."));
+        return say(
+            QT_TRANSLATE_NOOP("VisitWords",
+                "The range assumes that %1 clump twice as much as perfect mixing would leave them. Three "
+                "parts or more show how much they really do."))
+            .arg(animal.many());
     case HeavyCatchMethod::SpreadOfParts:
         return say(QT_TRANSLATE_NOOP("VisitWords", "The range comes from how much the parts differ."));
     }
@@ -196,9 +198,9 @@ QString reentryWords(const Visit& visit, const Moment& now)
         .arg(text::day(day), text::timeOfDay(static_cast<int>(minutes)), text::number(*visit.reentryHours));
 }
 
-QString sampleWords(const Sample& sample)
+QString sampleWords(const Sample& sample, const text::Animal& animal)
 {
-    const QString moths = text::moths(sample.moths.value_or(Moths{}));
+    const QString moths = animal.amount(sample.moths.value_or(Moths{}));
     const QString state = text::name(sample.state.value_or(SampleState::Kept));
     return moths + QStringLiteral(" · ") + state;
 }

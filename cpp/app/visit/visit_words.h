@@ -11,6 +11,7 @@
 #include "domain/rules/stake.h"
 #include "domain/rules/visit_questions.h"
 #include "place/position_source.h"
+#include "text/animal.h"
 
 namespace duskrow::app {
 
@@ -27,17 +28,19 @@ QString lastEmptiedWords(const VisitEntry& entry);
 QString longIntervalWords(const std::optional<domain::VisitCatch>& caught);
 
 QString flightWords(const VisitEntry& entry);
-QString questionWords(const domain::AskedQuestion& asked);
+QString questionWords(const domain::AskedQuestion& asked, const text::Animal& animal);
 // Something to tell two questions apart by, for the draft.
 QString questionKey(const domain::AskedQuestion& asked);
 
-QString heavyCatchWords(const domain::HeavyCatch& estimate); // "about 982 moths, likely 711 to 1,253"
-QString heavyCatchWhy(const domain::HeavyCatch& estimate); // where the range comes from
+QString heavyCatchWords(
+    const domain::HeavyCatch& estimate, const text::Animal& animal); // "about 982 moths, likely 711 to 1,253"
+QString heavyCatchWhy(
+    const domain::HeavyCatch& estimate, const text::Animal& animal); // where the range comes from
 
 // When people may go in again. Empty when the label's hours or the day are not known.
 QString reentryWords(const domain::Visit& visit, const domain::Moment& now);
 
 // What a sample becomes: "1 moth kept as Elm 1-3, not yet sent".
-QString sampleWords(const domain::Sample& sample);
+QString sampleWords(const domain::Sample& sample, const text::Animal& animal);
 
 } // namespace duskrow::app

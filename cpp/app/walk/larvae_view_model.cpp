@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/walk/larvae_view_model.h"
 
+#include <algorithm>
 #include <map>
 
 #include "domain/rules/walk_result.h"
@@ -85,6 +86,12 @@ void LarvaeViewModel::refresh()
 {
     if (!session().season()) return Q_EMIT refreshed();
     const Uuid season = session().season()->id;
+    const auto uses = store::protocolsInUse(session().reader(), season);
+    if (!uses) return tell(uses.error());
+    m_canScout = std::ranges::any_of(*uses, [this](const ProtocolUse& use) {
+        const Protocol* protocol = session().protocol(use.pest);
+        return protocol && protocol->scouting;
+    });
     session().lookUp<std::vector<FoundWalk>>(
         this, [season](store::Reader& reader) { return findWalks(reader, season); },
         [this](const Result<std::vector<FoundWalk>>& found) {

@@ -14,6 +14,7 @@ class LarvaeViewModel : public ViewModel {
     Q_PROPERTY(duskrow::app::RowList* open READ open CONSTANT FINAL) // not finished yet
     Q_PROPERTY(duskrow::app::RowList* done READ done CONSTANT FINAL)
     Q_PROPERTY(bool hasSeason READ hasSeason NOTIFY refreshed FINAL)
+    Q_PROPERTY(bool canScout READ canScout NOTIFY refreshed FINAL) // a protocol in use says how
     Q_PROPERTY(bool isKnown READ isKnown NOTIFY refreshed FINAL) // the walks were looked up
     Q_PROPERTY(QString caution READ caution CONSTANT FINAL)
 
@@ -23,6 +24,7 @@ public:
     [[nodiscard]] RowList* open() { return &m_open; }
     [[nodiscard]] RowList* done() { return &m_done; }
     [[nodiscard]] bool hasSeason() const { return session().season().has_value(); }
+    [[nodiscard]] bool canScout() const { return m_canScout; }
     [[nodiscard]] bool isKnown() const { return m_isKnown; }
     [[nodiscard]] QString caution() const;
 
@@ -34,6 +36,7 @@ private:
 
     RowList m_open;
     RowList m_done;
+    bool m_canScout = false;
     bool m_isKnown = false;
 };
 

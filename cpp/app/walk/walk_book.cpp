@@ -24,6 +24,7 @@ Result<Done> WalkBook::read(Session& session, const Uuid& id)
     if (!m_protocol) return Error{ErrorCode::RecordMissing, {"protocol"}};
     const auto rule = thresholdRuleFor(*m_protocol, m_site.crop);
     if (!rule) return rule.error();
+    if (!m_protocol->scouting) return Error{ErrorCode::ProtocolNoThreshold, {m_protocol->id, m_site.crop}};
     m_rule = *rule;
     m_isFound = true;
     return readDecision(session);

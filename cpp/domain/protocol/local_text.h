@@ -21,4 +21,10 @@ struct LocalText {
     [[nodiscard]] bool isEmpty() const { return en.empty() && fr.empty(); }
 };
 
+// A word for one and for several of a thing.
+struct CountedWord {
+    LocalText one; // "midge"
+    LocalText many; // "midges"
+};
+
 } // namespace duskrow::domain

@@ -34,6 +34,7 @@ struct Protocol {
     std::string version; // "2026-1"; every result keeps the version that made it
     LocalText name;
     std::string latin;
+    std::optional<CountedWord> counted; // what its traps catch, where that is not moths
     std::vector<ProtocolCrop> crops; // at least one, the main one first
     std::optional<Statement> otherHosts;
     std::vector<TrapType> trapTypes; // at least one, the usual one first

@@ -40,6 +40,9 @@ void readHead(Reading& reading, const LocatedJson& file, Protocol& protocol)
         reading.refuse(file, "version", "a version is a year and a number, such as \"2026-1\"");
     protocol.name = reading.localText(file, "name");
     protocol.latin = reading.text(reading.object(file, "name"), "latin");
+    if (!file.find("counted")) return;
+    const LocatedJson& counted = reading.object(file, "counted");
+    protocol.counted = {reading.localText(counted, "one"), reading.localText(counted, "many")};
 }
 
 void readSources(Reading& reading, const LocatedJson& file, Protocol& protocol)

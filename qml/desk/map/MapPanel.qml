@@ -75,7 +75,7 @@ ColumnLayout {
     ChoiceChips {
         objectName: "edges"
         visible: root.model.edgeKeys.length > 1
-        label: qsTr("Between the traps, the chance of more moths than")
+        label: qsTr("Between the traps, the chance of more than")
         keys: root.model.edgeKeys
         labels: root.model.edgeNames
         chosen: root.model.edge

@@ -11,6 +11,7 @@ Item {
     required property int index
     required property string title
     required property string pest
+    required property string animal
     required property string typed
     required property string who
     required property string error
@@ -79,7 +80,7 @@ Item {
             Layout.preferredWidth: 110 * Theme.textScale
             onTextEdited: root.countTyped(count.text)
 
-            Accessible.name: qsTr("Moths at %1").arg(root.title)
+            Accessible.name: qsTr("%1 at %2", "moths, a trap").arg(root.animal.charAt(0).toUpperCase() + root.animal.slice(1)).arg(root.title)
             Accessible.description: root.error
             Keys.onReturnPressed: root.accepted()
             Keys.onEnterPressed: root.accepted()
@@ -90,7 +91,7 @@ Item {
                 x: count.leftPadding
                 anchors.verticalCenter: parent.verticalCenter
                 visible: count.length === 0 && count.preeditText.length === 0
-                text: qsTr("moths")
+                text: root.animal
                 kind: "soft"
                 Accessible.ignored: true
             }

@@ -69,7 +69,7 @@ LifeAct {
     ToggleRow {
         objectName: "washed"
         visible: !root.lost
-        text: qsTr("Bucket washed and stored")
+        text: qsTr("Trap washed and stored")
         detail: qsTr("Apart by species: a trap keeps the scent of its lure")
         checked: root.form.washed
         Layout.fillWidth: true

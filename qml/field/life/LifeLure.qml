@@ -28,9 +28,10 @@ LifeAct {
 
     TrapPicture {
         visible: !root.model.needsReminder
-        description: qsTr("The trap cut open; the lure hangs in its basket under the lid")
+        kind: root.model.trapShape
+        description: bucket ? qsTr("The trap cut open; the lure hangs in its basket under the lid") : qsTr("The trap; its lure hangs inside")
         highlight: "lure"
-        label: qsTr("The new lure, in its basket")
+        label: bucket ? qsTr("The new lure, in its basket") : qsTr("The new lure, inside the trap")
         Layout.fillWidth: true
     }
 

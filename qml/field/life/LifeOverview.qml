@@ -172,7 +172,7 @@ ScreenFrame {
         id: replacing
         objectName: "replaceSheet"
         title: qsTr("A new trap at the same spot?")
-        text: qsTr("This one ends today and keeps its count; the new one starts at zero. Count what is in the bucket first.")
+        text: qsTr("This one ends today and keeps its count; the new one starts at zero. Count what is in it first.")
         yesText: qsTr("End this one, set up the new one")
         safeText: qsTr("Not now")
         onYes: root.model.replace()

@@ -12,6 +12,7 @@ LifeAct {
 
     StakePicture {
         objectName: "stake"
+        kind: root.model.trapShape
         description: qsTr("The trap on its stake: %1, %2. %3").arg(root.model.entranceWords).arg(root.model.canopyWords).arg(root.model.clearance)
         entranceMm: root.form.entranceCm * 10
         entranceKnown: root.form.entranceKnown

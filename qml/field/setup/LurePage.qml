@@ -13,9 +13,11 @@ SetupPage {
     valid: expiry.valid
 
     TrapPicture {
-        description: qsTr("The trap cut open; the lure hangs in its basket under the lid")
+        objectName: "trapPicture"
+        kind: root.trap.trapShape
+        description: bucket ? qsTr("The trap cut open; the lure hangs in its basket under the lid") : qsTr("The trap; its lure hangs inside")
         highlight: "lure"
-        label: qsTr("The lure, in its basket under the lid")
+        label: bucket ? qsTr("The lure, in its basket under the lid") : qsTr("The lure, inside the trap")
         Layout.fillWidth: true
     }
 

@@ -30,7 +30,7 @@ Card {
     // qmllint enable unqualified
 
     Words {
-        text: qsTr("Bring a white tray, clean gloves, a pencil, and small bags for moths you are not sure of.")
+        text: qsTr("Bring a white tray, clean gloves, a pencil, and small bags for those you are not sure of.")
         kind: "small"
         Layout.fillWidth: true
     }

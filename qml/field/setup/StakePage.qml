@@ -14,6 +14,7 @@ SetupPage {
 
     StakePicture {
         objectName: "stakePicture"
+        kind: root.model.trap.trapShape
         description: root.stake.description
         entranceMm: root.stake.entranceMm
         canopyMm: root.stake.canopyMm
