@@ -21,10 +21,10 @@ QString trapsWords(std::size_t traps)
                       : ThankYouWords::tr("%1 traps").arg(number(static_cast<std::int64_t>(traps)));
 }
 
-QString mothsWords(const ThankYouTrap& trap)
+QString caughtWords(const ThankYouTrap& trap)
 {
-    if (!trap.moths) return ThankYouWords::tr("not summed");
-    return trap.isMinimum ? atLeast(*trap.moths) : moths(*trap.moths);
+    if (!trap.caught) return ThankYouWords::tr("not summed");
+    return trap.isMinimum ? atLeast(*trap.caught) : trap.animal.amount(*trap.caught);
 }
 
 } // namespace
@@ -53,12 +53,11 @@ ThankYouSheet thankYouSheet(const ThankYou& thanks, const ThankYouFrom& from)
     sheet.table.heads << ThankYouWords::tr("Trap") << ThankYouWords::tr("Visits")
                       << ThankYouWords::tr("In the season") << ThankYouWords::tr("That is");
     for (const ThankYouTrap& trap : thanks.traps)
-        sheet.table.rows.push_back({trap.title, number(trap.visits), mothsWords(trap), trap.band});
-    sheet.after << ThankYouWords::tr(
-        "A week without moths is worth as much as one with many: it tells others "
-        "that they need not worry.");
-    sheet.after << ThankYouWords::tr("A catch tells of moths, not of larvae: whether to act is decided by "
-                                     "scouting, by the label, by local "
+        sheet.table.rows.push_back({trap.title, number(trap.visits), caughtWords(trap), trap.band});
+    sheet.after << ThankYouWords::tr("A week without a catch is worth as much as one with a great one: it "
+                                     "tells others that they need not worry.");
+    sheet.after << ThankYouWords::tr("A catch tells of what flies, not of larvae: whether to act is decided "
+                                     "by scouting, by the label, by local "
                                      "rules and with a licensed adviser.");
     if (!from.coordinator.isEmpty()) sheet.after << from.coordinator;
     return sheet;

@@ -6,6 +6,7 @@
 
 #include "domain/base/time.h"
 #include "domain/base/units.h"
+#include "text/animal.h"
 #include "text/walk_sheet.h"
 
 namespace duskrow::text {
@@ -13,7 +14,9 @@ namespace duskrow::text {
 struct ThankYouTrap {
     QString title = {}; // "Slough corner · bertha 1"
     std::int64_t visits = 0;
-    std::optional<domain::Moths> moths = {}; // of the season; nothing where no protocol says how they add up
+    std::optional<domain::Moths> caught =
+        {}; // in the season; nothing where no protocol says how counts add up
+    Animal animal = {}; // what is caught
     bool isMinimum = false;
     QString band = {}; // empty where none applies
 };

@@ -14,7 +14,7 @@ using Json = nlohmann::ordered_json;
 
 namespace {
 
-struct District {
+struct FlightOfDistrict {
     std::vector<TrapFlight> traps = {};
     std::vector<TrapInWarmth> warm = {};
     std::vector<std::shared_ptr<const HeatCourse>> courses = {}; // that `warm` looks on
@@ -67,7 +67,7 @@ private:
         if (!prior) return prior.error();
         const TrapFlight trap = flightOf(result.season);
         const std::string name = m_records.title(*result.trap).toStdString();
-        District& district = m_districts[m_records.districtOf(*result.trap).toStdString()];
+        FlightOfDistrict& district = m_districts[m_records.districtOf(*result.trap).toStdString()];
         district.prior = (*prior)->prior;
         if (m_asked.axis == Axis::Warmth) return takeInWarmth(result, trap, name, district);
         auto flight = flightPosterior(
@@ -79,7 +79,7 @@ private:
     }
 
     Result<Done> takeInWarmth(
-        const TrapResult& result, const TrapFlight& trap, const std::string& name, District& district)
+        const TrapResult& result, const TrapFlight& trap, const std::string& name, FlightOfDistrict& district)
     {
         auto heat = store::heatAt(m_reader, *result.protocol, result.trap->place(), m_flights.year);
         if (!heat) return heat.error();
@@ -99,7 +99,7 @@ private:
         return Done{};
     }
 
-    Result<Done> addDistrict(const std::string& name, const District& district)
+    Result<Done> addDistrict(const std::string& name, const FlightOfDistrict& district)
     {
         if (m_asked.axis == Axis::Days) {
             auto flight =
@@ -121,7 +121,7 @@ private:
     LocalDay m_today;
     Flights m_flights;
     std::map<std::string, PriorOfPast> m_priors; // by trap type
-    std::map<std::string, District> m_districts;
+    std::map<std::string, FlightOfDistrict> m_districts;
 };
 
 Json dayRangeJson(const ChanceRange& range, std::chrono::year year)

@@ -23,7 +23,7 @@ private:
         for (int i = 1; i <= traps; ++i) {
             text::ThankYouTrap trap{.title = QStringLiteral("Field %1 · bertha %1").arg(i)};
             trap.visits = 4;
-            trap.moths = Moths{100 + i};
+            trap.caught = Moths{100 + i};
             trap.isMinimum = i == 2;
             if (i == 1) trap.band = QStringLiteral("Low");
             thanks.traps.push_back(trap);

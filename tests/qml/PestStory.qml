@@ -122,6 +122,15 @@ VisitStory {
         return seen;
     }
 
+    // A page, or one of the four that a tab leads to.
+    function goTo(route: string, subject = "") {
+        const isTab = ["today", "traps", "larvae", "year"].includes(route);
+        open(isTab ? "" : route, isTab ? "" : subject);
+        if (isTab)
+            mouseClick(findIn(pests.page, "tab_" + route));
+        wait(50);
+    }
+
     function newestTrap(): string {
         const ids = pests.world.trapIds();
         return ids[ids.length - 1];

@@ -29,7 +29,7 @@ PestStory {
         compare(test.world.fieldOf(newestTrap(), "pest"), row.tag);
         compare(test.world.fieldOf(newestTrap(), "trap_type"), row.type);
         for (const route of ["today", "traps", "visit", "season", "life"]) {
-            open(route, newestTrap());
+            goTo(route, newestTrap());
             bertha(route);
         }
     }
@@ -43,8 +43,7 @@ PestStory {
         test.world.addCount(test.trap, "2026-06-05", 4);
         test.world.addCount(test.trap, "2026-06-08", 31);
         for (const route of ["today", "traps", "season", "life", "desk", "typing", "map", "years", "samples", "round", "larvae"]) {
-            open(route, ["season", "life"].includes(route) ? test.trap : "");
-            wait(50);
+            goTo(route, ["season", "life"].includes(route) ? test.trap : "");
             checkNothingOf(other, route);
         }
         open("visit", test.trap);
@@ -52,7 +51,7 @@ PestStory {
         verify(!find("guide").visible, "there are no marks to look for");
         count(3);
         compare(find("number").caption, "midges in the trap");
-        chip("bins", "unsure");
+        mouseClick(find("bin_unsure"));
         count(1);
         compare(find("number").caption, "midges nobody is sure of: bag them");
         checkNothingOf(other, "unsure");

@@ -143,8 +143,8 @@ formats::CalendarStripInput stripInput(const CalendarBook& book)
     input.measuredLabel = PageWords::tr("measured").toStdString();
     input.expectedLabel = PageWords::tr("expected").toStdString();
     input.widestLabel = PageWords::tr("at the widest").toStdString();
-    input.title = PageWords::tr("Calendar of moth and crop").toStdString();
-    input.description = PageWords::tr("Calendar of moth and crop. %1. The list below says why.")
+    input.title = PageWords::tr("Calendar of pest and crop").toStdString();
+    input.description = PageWords::tr("Calendar of pest and crop. %1. The list below says why.")
                             .arg(said.join(QStringLiteral("; ")))
                             .toStdString();
     return input;

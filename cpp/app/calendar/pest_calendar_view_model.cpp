@@ -105,7 +105,7 @@ const FlightRead* PestCalendarViewModel::flight() const
 
 QString PestCalendarViewModel::title() const
 {
-    return tr("Calendar of moth and crop");
+    return tr("Calendar of pest and crop");
 }
 
 QString PestCalendarViewModel::subtitle() const

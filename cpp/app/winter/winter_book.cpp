@@ -79,7 +79,8 @@ text::ThankYouTrap Reading::told(const Trap& trap, Cooperator& keeper) const
     const std::chrono::year year{m_records.season.year.value_or(yearOf(m_today))};
     const TrapSeason season =
         trapSeason(facts, seasonRulesOf(protocol->second, year, week.weekStart, m_today));
-    line.moths = season.total;
+    line.caught = season.total;
+    line.animal = text::animalOf(&protocol->second, Session::language());
     line.isMinimum = season.isMinimum();
     const auto bands = bandsFor(protocol->second, trap.trapType);
     if (bands && season.takesBand())

@@ -5,6 +5,6 @@ import Duskrow.Parts
 
 ListCard {
     objectName: "pestCalendar"
-    title: qsTr("Calendar of moth and crop")
+    title: qsTr("Calendar of pest and crop")
     subtitle: qsTr("Flight, scouting, larvae and harvest: when, and how sure")
 }
