@@ -8,7 +8,7 @@ QtObject {
     id: root
 
     required property App app
-    readonly property list<string> keys: ["map", "years", "winter"]
+    readonly property list<string> keys: ["map", "years", "winter", "temperatures"]
 
     signal opened(string route, string subject)
     signal left
@@ -32,6 +32,13 @@ QtObject {
     readonly property Component winter: Component {
         Winter {
             winter: root.app.winter()
+            onBack: root.left()
+        }
+    }
+
+    readonly property Component temperatures: Component {
+        Temperatures {
+            model: root.app.temperatures()
             onBack: root.left()
         }
     }

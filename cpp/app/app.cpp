@@ -268,6 +268,11 @@ YearsViewModel* App::years()
     return make<YearsViewModel>();
 }
 
+TemperaturesViewModel* App::temperatures()
+{
+    return make<TemperaturesViewModel>();
+}
+
 WinterViewModel* App::winter()
 {
     return make<WinterViewModel>();

@@ -23,6 +23,7 @@
 #include "app/exchange/members_view_model.h"
 #include "app/history_view_model.h"
 #include "app/import/import_view_model.h"
+#include "app/import/temperatures_view_model.h"
 #include "app/life_view_model.h"
 #include "app/print/sheet_view_model.h"
 #include "app/programme_view_model.h"
@@ -143,6 +144,7 @@ public:
     Q_INVOKABLE duskrow::app::MapViewModel* map();
     Q_INVOKABLE duskrow::app::YearsViewModel* years();
     Q_INVOKABLE duskrow::app::WinterViewModel* winter();
+    Q_INVOKABLE duskrow::app::TemperaturesViewModel* temperatures();
     Q_INVOKABLE duskrow::app::ImportViewModel* importing();
     Q_INVOKABLE duskrow::app::JoinViewModel* join(const QString& subject);
 

@@ -39,7 +39,7 @@ QString reasonWords(const CalendarSpan& span)
     case CalendarReason::Noted:
         return notedWords(span);
     case CalendarReason::FirstCatch:
-        return Calendar::tr("The first moth of this field was caught in these nights.");
+        return Calendar::tr("The first of this field was caught in these nights.");
     case CalendarReason::Counts:
         return Calendar::tr("From the counts of this field and what was expected before them.");
     case CalendarReason::FlightExpected:
@@ -70,7 +70,7 @@ QString calendarWhat(const CalendarSpan& span, const Protocol& protocol, const s
     case CalendarWhat::TrapsUp:
         return Calendar::tr("Traps up");
     case CalendarWhat::FirstMoths:
-        return Calendar::tr("First moths");
+        return Calendar::tr("First catch");
     case CalendarWhat::Peak:
         return Calendar::tr("Peak of the flight");
     case CalendarWhat::Hatch:
@@ -130,11 +130,13 @@ QString gapWords(CalendarGap gap)
                             "the position at the trap.");
     case CalendarGap::NoStation:
         return Calendar::tr("No warmth: the programme has no weather station with a position. A coordinator "
-                            "brings in daily lows and highs with “duskrow-tool temperatures”.");
+                            "brings in daily lows and highs under “Bring in temperatures” on the season’s "
+                            "page, or with “duskrow-tool temperatures”.");
     case CalendarGap::NoTemperatures:
         return Calendar::tr(
             "No warmth: the nearest station has no temperatures. A coordinator brings in daily "
-            "lows and highs with “duskrow-tool temperatures”.");
+            "lows and highs under “Bring in temperatures” on the season’s page, or with “duskrow-tool "
+            "temperatures”.");
     case CalendarGap::NoneThisYear:
         return Calendar::tr("No temperatures of this year: all warmth is that of past years. Bring in this "
                             "year’s.");

@@ -93,6 +93,7 @@ TestCase {
         case "map":
         case "years":
         case "winter":
+        case "temperatures":
         case "typing":
         case "publish":
         case "news":

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Map, tables and winter in every size, light and size of type.
+// Map, tables, winter and temperatures in every size, light and size of type.
 import QtQuick
 import QtTest
 import Duskrow.Testing
@@ -66,6 +66,18 @@ WalkCase {
         winter.list.positionViewAtEnd();
         wait(50);
         judge(main, "winter, its end", complaints);
+        main.back();
+        main.open("temperatures", "");
+        const temperatures = find(main.contentItem, "pages").currentItem;
+        temperatures.model.open(at.world.putFile("airport of the district, daily.csv", "date,tmin (C),tmax (C)\n2026-06-01,14,7\n2026-06-02,5,19\n2026-06-09,6,22\n"));
+        temperatures.model.choose("station", "Airport");
+        tryVerify(() => !temperatures.model.isReading && temperatures.model.refused.count === 1);
+        wait(50);
+        judge(main, "temperatures", complaints);
+        const sheet = find(temperatures, "pageScroll");
+        sheet.contentY = Math.max(0, sheet.contentHeight - sheet.height);
+        wait(50);
+        judge(main, "temperatures, below", complaints);
         verify(complaints.length === 0, "\n  " + complaints.join("\n  ") + "\n");
     }
 }

@@ -248,7 +248,7 @@ void World::finish()
     checkTogether(*this);
     for (std::size_t i = 0; i < phones.size(); i += phones.size() - 1) checkRebuild(*phones[i]);
     checkHub(*this);
-    checkPictures(*this);
+    checkPictures(*this, strayLines(*this));
     // What is not let in, or claims what another claims too, counts on its own device only.
     const auto isLetIn = [&](const auto& phone) {
         const auto roster = store::rosterOf(*phone->reader, programme);

@@ -128,6 +128,6 @@ std::string takePicture(World& world, Phone& phone); // its name; empty when the
 std::set<std::string> picturesBeside(const World& world, const Phone& phone);
 std::set<std::string> picturesIn(const World& world, const fs::path& folder); // sound ones
 std::set<std::string> picturesInFolder(const World& world);
-void checkPictures(World& world);
+void checkPictures(World& world, const Lines& stray);
 
 } // namespace duskrow::sim

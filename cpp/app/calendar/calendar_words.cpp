@@ -8,6 +8,7 @@
 
 #include "app/session.h"
 #include "text/amounts.h"
+#include "text/animal.h"
 #include "text/calendar_text.h"
 #include "text/heat_text.h"
 #include "text/protocol_figures.h"
@@ -178,8 +179,10 @@ QStringList warmthLines(const CalendarBook& book)
     if (book.calendar.heat.dayEndsMinute)
         lines << PageWords::tr("Its day ends at %1.").arg(text::timeOfDay(*book.calendar.heat.dayEndsMinute));
     if (course->pastYears > 0)
-        lines << PageWords::tr("What is still to come is expected from %n past year(s) of the station.",
-            nullptr, static_cast<int>(course->pastYears));
+        lines << (course->pastYears == 1
+                ? PageWords::tr("What is still to come is expected from one past year of the station.")
+                : PageWords::tr("What is still to come is expected from %n past years of the station.",
+                    nullptr, static_cast<int>(course->pastYears)));
     return lines;
 }
 
@@ -215,28 +218,41 @@ QStringList flightLines(const CalendarBook& book, const FlightRead& flight, Whos
         //: what happens, and when
         lines << PageWords::tr("%1: %2").arg(what, rangeWords(book, flight, range));
     };
-    say(PageWords::tr("First moths"), flight.first);
+    say(PageWords::tr("Well begun"), flight.first);
     say(PageWords::tr("Peak"), flight.posterior.peak());
     say(PageWords::tr("Half of it over"), flight.posterior.median());
     say(PageWords::tr("Nearly over"), flight.last);
+    lines << PageWords::tr("Well begun: one in twenty has flown. Nearly over: nineteen in twenty.");
     lines << PageWords::tr("Each range holds nine times in ten where flights are as in the model.");
     return lines;
 }
 
+namespace {
+
+QString caughtWords(const CalendarBook& book, const FlightRead& flight)
+{
+    return text::animalOf(&book.protocol, Session::language()).amount(Moths{flight.posterior.moths()});
+}
+
+} // namespace
+
 QStringList flightMethod(const CalendarBook& book, const FlightRead& flight)
 {
     QStringList lines;
-    const QString moths = text::moths(Moths{flight.posterior.moths()});
+    const QString moths = caughtWords(book, flight);
     if (flight.traps > 1)
         lines << PageWords::tr("From %1 in %2 counts of %3 traps that are on this device.")
                      .arg(moths, text::number(static_cast<std::int64_t>(flight.intervals)),
                          text::number(static_cast<std::int64_t>(flight.traps)));
     else
-        lines << PageWords::tr("From %1 in %n count(s).", nullptr, static_cast<int>(flight.intervals))
-                     .arg(moths);
+        lines << (flight.intervals == 1
+                ? PageWords::tr("From %1 in one count.").arg(moths)
+                : PageWords::tr("From %1 in %n counts.", nullptr, static_cast<int>(flight.intervals))
+                      .arg(moths));
     if (flight.posterior.isPriorOnly())
-        lines << PageWords::tr("Under %1 moths or two counts say nothing: what you see is what was expected "
-                               "beforehand.")
+        lines << PageWords::tr(
+            "Fewer than %1 caught, or one count alone, say nothing: what you see is what was expected "
+            "beforehand.")
                      .arg(fewestMothsForFlight);
     lines << PageWords::tr(
         "Four shapes of a flight are weighed against the counts. Missed weeks and catches that "
@@ -248,9 +264,9 @@ QStringList flightMethod(const CalendarBook& book, const FlightRead& flight)
                      .arg(text::sourceWords(book.protocol, model->medianSpreadDays.source));
     }
     const auto years = book.calendar.prior ? book.calendar.prior->years : 0;
-    lines << (years == 0
-            ? PageWords::tr("No past years of this programme are in it yet.")
-            : PageWords::tr("In it are %n past year(s) of this programme.", nullptr, int(years)));
+    lines << (years == 0 ? PageWords::tr("No past years of this programme are in it yet.")
+            : years == 1 ? PageWords::tr("In it is one past year of this programme.")
+                         : PageWords::tr("In it are %n past years of this programme.", nullptr, int(years)));
     return lines;
 }
 
@@ -270,22 +286,21 @@ formats::FlightFanInput fanInput(const CalendarBook& book, const FlightRead& fli
         constexpr days step{14};
         for (LocalDay day = dayAt(year, std::ceil(flight.from)); dayNumber(day) <= flight.to; day += step)
             input.ticks.push_back({dayNumber(day), text::shortDay(day).toStdString()});
-        input.mothsLabel = PageWords::tr("Moths of each count").toStdString();
+        input.mothsLabel = PageWords::tr("Caught at each count").toStdString();
         input.title = PageWords::tr("The flight by days").toStdString();
     } else {
         const double span = flight.to - flight.from;
         const double step = span > 800 ? 200 : span > 400 ? 100 : 50;
         for (double at = std::ceil(flight.from / step) * step; at <= flight.to; at += step)
             input.ticks.push_back({at, text::number(std::llround(at)).toStdString()});
-        input.mothsLabel = PageWords::tr("Moths of each count, by %1").arg(unitWords(book)).toStdString();
+        input.mothsLabel = PageWords::tr("Caught at each count, by %1").arg(unitWords(book)).toStdString();
         input.title = PageWords::tr("The flight by warmth").toStdString();
     }
     input.description =
         PageWords::tr("%1: half of all chances as the inner band, nine in ten as the outer one. Peak: "
                       "%2. Half of it over: %3. Bars: %4.")
             .arg(QString::fromStdString(input.title), rangeWords(book, flight, flight.posterior.peak()),
-                rangeWords(book, flight, flight.posterior.median()),
-                text::moths(Moths{flight.posterior.moths()}))
+                rangeWords(book, flight, flight.posterior.median()), caughtWords(book, flight))
             .toStdString();
     input.number = [](std::int64_t moths) { return text::number(moths).toStdString(); };
     return input;

@@ -30,8 +30,10 @@ QString counted(std::size_t count)
 
 } // namespace
 
-ImportViewModel::ImportViewModel(Session& session, QObject* parent) : ViewModel(session, parent)
+ImportViewModel::ImportViewModel(Session& session, QObject* parent)
+    : ViewModel(session, parent), m_runner(session)
 {
+    connect(&m_runner, &ImportRunner::progressed, this, &ImportViewModel::progressed);
     m_ask.programme = session.store().programme();
     if (const auto& season = session.season()) {
         const auto uses = store::protocolsInUse(session.reader(), season->id);
@@ -45,11 +47,6 @@ ImportViewModel::ImportViewModel(Session& session, QObject* parent) : ViewModel(
     }
     if (const auto allowed = checkAllowed(); !allowed) tell(allowed.error());
     readEarlier();
-}
-
-ImportViewModel::~ImportViewModel()
-{
-    if (m_running) m_running->stop = true;
 }
 
 // Nobody but a coordinator writes for others, once there are others.
@@ -216,39 +213,17 @@ std::optional<store::ImportBy> ImportViewModel::by()
     return store::ImportBy{session().me()->id, now.at, now.offset};
 }
 
-// Runs where it holds up no screen. What it told on its way is shown while this page is there.
-void ImportViewModel::run(const Work& work, std::function<void(const store::ImportRun&)> done)
+void ImportViewModel::run(const ImportRunner::Work& work, std::function<void(const store::ImportRun&)> done)
 {
-    m_running = std::make_shared<Running>();
-    m_part = 0;
-    Q_EMIT progressed();
+    m_runner.run(work, [this, done = std::move(done)](const Result<store::ImportRun>& run) {
+        if (!run)
+            tell(run.error());
+        else
+            done(*run);
+        readEarlier();
+        Q_EMIT shown();
+    });
     Q_EMIT shown();
-    Session* home = &session();
-    const auto progress = [home, running = m_running, page = QPointer<ImportViewModel>(this)](
-                              std::int64_t kept, std::int64_t all) {
-        QMetaObject::invokeMethod(home, [page, kept, all] {
-            if (!page) return;
-            page->m_part = all > 0 ? static_cast<double>(kept) / static_cast<double>(all) : 0;
-            Q_EMIT page->progressed();
-        });
-        return !running->stop;
-    };
-    // The session answers even when the page is gone: other screens are to see what came in.
-    home->lookUpLong<store::ImportRun>(
-        home, [work, progress](store::Reader&) { return work(progress); },
-        [home, page = QPointer<ImportViewModel>(this), done = std::move(done)](
-            const Result<store::ImportRun>& run) {
-            home->refresh();
-            Q_EMIT home->changed();
-            if (!page) return;
-            page->m_running.reset();
-            if (!run)
-                page->tell(run.error());
-            else
-                done(*run);
-            page->readEarlier();
-            Q_EMIT page->shown();
-        });
 }
 
 void ImportViewModel::bring()
@@ -271,7 +246,7 @@ void ImportViewModel::bring()
 
 void ImportViewModel::stop()
 {
-    if (m_running) m_running->stop = true;
+    m_runner.stop();
 }
 
 void ImportViewModel::readEarlier()

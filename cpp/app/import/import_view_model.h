@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <atomic>
 #include <map>
 
+#include "app/import/import_runner.h"
 #include "app/import/import_work.h"
 #include "app/row_list.h"
 #include "app/view_model.h"
@@ -41,13 +41,12 @@ class ImportViewModel : public ViewModel {
 
 public:
     explicit ImportViewModel(Session& session, QObject* parent = nullptr);
-    ~ImportViewModel() override; // stops what runs: the same import again adds the rest
 
     [[nodiscard]] QString file() const { return QString::fromStdString(m_ask.path); }
     [[nodiscard]] bool isReading() const { return m_isReading; }
     [[nodiscard]] bool isSeen() const { return m_seen != nullptr; }
-    [[nodiscard]] bool isRunning() const { return m_running != nullptr; }
-    [[nodiscard]] double part() const { return m_part; }
+    [[nodiscard]] bool isRunning() const { return m_runner.isRunning(); }
+    [[nodiscard]] double part() const { return m_runner.part(); }
     [[nodiscard]] QString missing() const;
     [[nodiscard]] bool canBring() const;
     [[nodiscard]] QString bringLine() const;
@@ -85,22 +84,17 @@ Q_SIGNALS:
     void progressed();
 
 private:
-    struct Running {
-        std::atomic<bool> stop = false;
-    };
-    using Work = std::function<domain::Result<store::ImportRun>(const store::Progress&)>;
-
     void read();
     void show(std::shared_ptr<const ImportSeen> seen);
     void readEarlier();
     [[nodiscard]] domain::Result<domain::Done> checkAllowed() const;
     [[nodiscard]] std::optional<store::ImportBy> by();
-    void run(const Work& work, std::function<void(const store::ImportRun&)> done);
+    void run(const ImportRunner::Work& work, std::function<void(const store::ImportRun&)> done);
 
     ImportAsk m_ask;
     std::map<std::string, std::string> m_chosenColumns; // by number
     std::shared_ptr<const ImportSeen> m_seen;
-    std::shared_ptr<Running> m_running;
+    ImportRunner m_runner;
     std::vector<store::ImportNoted> m_imports;
     store::ImportNoted m_undone;
     std::shared_ptr<const store::ImportUndo> m_undo;
@@ -114,7 +108,6 @@ private:
     QString m_moreNotes;
     QString m_doneLine;
     QString m_undoLine;
-    double m_part = 0;
     bool m_isReading = false;
     bool m_mustReadAgain = false;
 };

@@ -17,18 +17,6 @@ namespace {
 
 constexpr qsizetype longestName = 40; // characters; it goes into the reason of an undoing
 
-Result<std::string> bytesOf(const std::string& path)
-{
-    QFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::ReadOnly)) return Error{ErrorCode::FileUnreadable, {path}};
-    constexpr qint64 most = qint64{formats::mostImportMiB} * 1024 * 1024;
-    const QByteArray bytes = file.read(most + 1);
-    if (file.error() != QFileDevice::NoError) return Error{ErrorCode::FileUnreadable, {path}};
-    if (bytes.size() > most)
-        return Error{ErrorCode::FileTooLarge, {path, std::to_string(formats::mostImportMiB)}};
-    return bytes.toStdString();
-}
-
 // Whether a choice about the columns may mend it.
 bool isAboutColumns(const Error& error)
 {
@@ -44,13 +32,29 @@ std::optional<ImportTerms> termsOf(const ImportAsk& ask)
 
 } // namespace
 
+Result<std::string> importBytes(const std::string& path)
+{
+    QFile file(QString::fromStdString(path));
+    if (!file.open(QIODevice::ReadOnly)) return Error{ErrorCode::FileUnreadable, {path}};
+    constexpr qint64 most = qint64{formats::mostImportMiB} * 1024 * 1024;
+    const QByteArray bytes = file.read(most + 1);
+    if (file.error() != QFileDevice::NoError) return Error{ErrorCode::FileUnreadable, {path}};
+    if (bytes.size() > most)
+        return Error{ErrorCode::FileTooLarge, {path, std::to_string(formats::mostImportMiB)}};
+    return bytes.toStdString();
+}
+
+std::string importName(const std::string& path)
+{
+    return QFileInfo(QString::fromStdString(path)).fileName().left(longestName).toStdString();
+}
+
 Result<std::shared_ptr<const ImportSeen>> readImport(store::Reader& reader, const ImportAsk& ask)
 {
-    const auto bytes = bytesOf(ask.path);
+    const auto bytes = importBytes(ask.path);
     if (!bytes) return bytes.error();
     const auto seen = std::make_shared<ImportSeen>();
-    seen->import.file =
-        QFileInfo(QString::fromStdString(ask.path)).fileName().left(longestName).toStdString();
+    seen->import.file = importName(ask.path);
     auto reading = formats::readCounts(*bytes, ask.choices);
     if (!reading && isAboutColumns(reading.error())) {
         seen->missing = reading.error();

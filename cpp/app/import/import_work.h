@@ -26,6 +26,12 @@ struct ImportSeen {
     std::optional<domain::Error> missing = {};
 };
 
+// The bytes of a file that somebody chose, and its name as an import notes it.
+//
+// Errors  FileUnreadable, FileTooLarge
+domain::Result<std::string> importBytes(const std::string& path);
+std::string importName(const std::string& path);
+
 // Reads a file and holds it against the store. Takes its time: not for the thread of the screens.
 //
 // Errors  FileUnreadable, FileTooLarge, those of readCounts that no choice mends, as in queries.h

@@ -38,36 +38,10 @@ ColumnLayout {
         }
     }
 
-    Card {
-        objectName: "refused"
-        visible: root.model.refused.count > 0
+    RefusedRows {
+        rows: root.model.refused
+        more: root.model.moreRefused
         Layout.fillWidth: true
-
-        Words {
-            text: qsTr("Nothing is made of these rows")
-            kind: "strong"
-            Layout.fillWidth: true
-        }
-
-        Each {
-            model: root.model.refused
-
-            Words {
-                required property int index
-                required property string title
-                objectName: "refused" + index
-                text: title
-                kind: "small"
-                Layout.fillWidth: true
-            }
-        }
-
-        Words {
-            visible: text.length > 0
-            text: root.model.moreRefused
-            kind: "soft"
-            Layout.fillWidth: true
-        }
     }
 
     Card {

@@ -51,6 +51,15 @@ ColumnLayout {
     }
 
     ListCard {
+        objectName: "temperatures"
+        visible: root.hasSeason
+        title: qsTr("Bring in temperatures")
+        subtitle: qsTr("Days of a weather station, for the calendar and the flight")
+        Layout.fillWidth: true
+        onClicked: root.opened("temperatures", "")
+    }
+
+    ListCard {
         objectName: "winter"
         title: qsTr("Winter")
         subtitle: qsTr("What to order, whom to thank, and who goes on")

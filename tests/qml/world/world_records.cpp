@@ -114,7 +114,8 @@ QStringList World::recordsOf(const QString& kind) const
         || gather<Sample>(reader, kind, ids) || gather<Walk>(reader, kind, ids)
         || gather<Frame>(reader, kind, ids) || gather<Decision>(reader, kind, ids)
         || gather<Assignment>(reader, kind, ids) || gather<PublishedBulletin>(reader, kind, ids)
-        || gather<NextYear>(reader, kind, ids);
+        || gather<NextYear>(reader, kind, ids) || gather<Station>(reader, kind, ids)
+        || gather<Temperature>(reader, kind, ids);
     if (!isKnown) qFatal("no such kind: %s", qPrintable(kind));
     return ids;
 }
