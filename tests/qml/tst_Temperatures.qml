@@ -73,7 +73,7 @@ ExchangeStory {
 
     function test_fahrenheitAndColumnsByHand() {
         const at = made();
-        const page = looking(at, "when,low,air,high\n2026-06-01,40,1,68\n2026-06-02,41,1,70\n");
+        const page = looking(at, "when,bottom,air,top\n2026-06-01,40,1,68\n2026-06-02,41,1,70\n");
         tap(find(page, "column_date"), "chip_1");
         settled(page);
         tap(find(page, "column_minimum"), "chip_2");
