@@ -3,6 +3,8 @@
 
 #include <QPointer>
 
+#include "app/exchange/people.h"
+
 namespace duskrow::app {
 
 using namespace duskrow::domain;
@@ -10,6 +12,15 @@ using namespace duskrow::domain;
 ImportRunner::~ImportRunner()
 {
     stop();
+}
+
+Result<domain::Done> ImportRunner::checkAllowed() const
+{
+    const store::Store& store = m_session.store();
+    const auto people = People::read(m_session.reader(), store.programme(), store.stream());
+    if (!people) return people.error();
+    return people->isCoordinator() ? Result<domain::Done>(domain::Done{})
+                                   : Error{ErrorCode::CoordinatorsOnly, {}};
 }
 
 void ImportRunner::run(const Work& work, Done done)

@@ -28,6 +28,8 @@ public:
     [[nodiscard]] bool isRunning() const { return m_stopped != nullptr; }
     [[nodiscard]] double part() const { return m_part; } // 0 to 1
 
+    // Nobody but a coordinator writes for others, once there are others.
+    [[nodiscard]] domain::Result<domain::Done> checkAllowed() const;
     // done  called unless this is gone by then
     void run(const Work& work, Done done);
     void stop();

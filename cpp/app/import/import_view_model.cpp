@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "app/exchange/people.h"
 #include "app/import/import_words.h"
 #include "store/queries.h"
 #include "text/amounts.h"
@@ -45,16 +44,8 @@ ImportViewModel::ImportViewModel(Session& session, QObject* parent)
                         protocol->trapTypes.empty() ? std::string() : protocol->trapTypes.front().id});
         m_ask.choices.weekStart = season->weekStart;
     }
-    if (const auto allowed = checkAllowed(); !allowed) tell(allowed.error());
+    if (const auto allowed = m_runner.checkAllowed(); !allowed) tell(allowed.error());
     readEarlier();
-}
-
-// Nobody but a coordinator writes for others, once there are others.
-Result<Done> ImportViewModel::checkAllowed() const
-{
-    const auto people = People::read(session().reader(), m_ask.programme, session().store().stream());
-    if (!people) return people.error();
-    return people->isCoordinator() ? Result<Done>(Done{}) : Error{ErrorCode::CoordinatorsOnly, {}};
 }
 
 QStringList ImportViewModel::columnCodes() const
@@ -195,7 +186,7 @@ QString ImportViewModel::missing() const
 bool ImportViewModel::canBring() const
 {
     return m_seen && !m_isReading && !isRunning() && missing().isEmpty() && m_seen->plan
-        && m_seen->plan->size() > 0 && checkAllowed().has_value();
+        && m_seen->plan->size() > 0 && m_runner.checkAllowed().has_value();
 }
 
 QString ImportViewModel::bringLine() const
@@ -206,7 +197,7 @@ QString ImportViewModel::bringLine() const
 
 std::optional<store::ImportBy> ImportViewModel::by()
 {
-    const auto allowed = checkAllowed();
+    const auto allowed = m_runner.checkAllowed();
     if (!allowed) tell(allowed.error());
     if (!allowed || !session().me()) return std::nullopt;
     const Moment now = session().clock().now();

@@ -87,7 +87,6 @@ private:
     void read();
     void show(std::shared_ptr<const ImportSeen> seen);
     void readEarlier();
-    [[nodiscard]] domain::Result<domain::Done> checkAllowed() const;
     [[nodiscard]] std::optional<store::ImportBy> by();
     void run(const ImportRunner::Work& work, std::function<void(const store::ImportRun&)> done);
 

@@ -5,7 +5,6 @@
 
 #include <utility>
 
-#include "app/exchange/people.h"
 #include "app/import/import_words.h"
 #include "domain/rules/heat_course.h"
 #include "domain/rules/typed_place.h"
@@ -38,16 +37,8 @@ TemperaturesViewModel::TemperaturesViewModel(Session& session, QObject* parent)
 {
     m_ask.programme = session.store().programme();
     connect(&m_runner, &ImportRunner::progressed, this, &TemperaturesViewModel::progressed);
-    if (const auto allowed = checkAllowed(); !allowed) tell(allowed.error());
+    if (const auto allowed = m_runner.checkAllowed(); !allowed) tell(allowed.error());
     readStations();
-}
-
-// Nobody but a coordinator writes for others, once there are others.
-Result<Done> TemperaturesViewModel::checkAllowed() const
-{
-    const auto people = People::read(session().reader(), m_ask.programme, session().store().stream());
-    if (!people) return people.error();
-    return people->isCoordinator() ? Result<Done>(Done{}) : Error{ErrorCode::CoordinatorsOnly, {}};
 }
 
 void TemperaturesViewModel::readStations()
@@ -235,7 +226,7 @@ QString TemperaturesViewModel::missing() const
 bool TemperaturesViewModel::canBring() const
 {
     return m_seen && !m_isReading && !isRunning() && missing().isEmpty() && m_seen->plan
-        && m_seen->plan->size() > 0 && session().me() && checkAllowed().has_value();
+        && m_seen->plan->size() > 0 && session().me() && m_runner.checkAllowed().has_value();
 }
 
 QString TemperaturesViewModel::bringLine() const

@@ -86,7 +86,6 @@ private:
     void show();
     // What was typed of the station, or what is wrong with it.
     [[nodiscard]] domain::Result<domain::StationTold> told() const;
-    [[nodiscard]] domain::Result<domain::Done> checkAllowed() const;
 
     TemperaturesAsk m_ask;
     std::map<std::string, std::string> m_chosenColumns; // number by what it holds
