@@ -22,14 +22,20 @@ struct Stranded {
 std::vector<Stranded> strandedIn(
     SQLite::Database& database, const StreamId& own, const std::set<StreamId>& keys)
 {
+    std::vector<std::pair<std::int64_t, StreamId>> streams;
+    SQLite::Statement unsealed(database,
+        "SELECT local, id FROM stream WHERE EXISTS (SELECT 1 FROM change WHERE stream=local) ORDER BY local");
+    while (unsealed.executeStep()) {
+        const StreamId stream = uuidOf(unsealed.getColumn(1)).bytes;
+        if (stream != own && !keys.contains(stream))
+            streams.emplace_back(unsealed.getColumn(0).getInt64(), stream);
+    }
     std::vector<Stranded> all;
-    SQLite::Statement query(
-        database, "SELECT local, id, seq, body FROM change JOIN stream ON local=stream ORDER BY local, seq");
-    while (query.executeStep()) {
-        const StreamId stream = uuidOf(query.getColumn(1)).bytes;
-        if (stream == own || keys.contains(stream)) continue;
-        all.push_back({query.getColumn(0).getInt64(), {stream, query.getColumn(2).getInt64()},
-            query.getColumn(3).getString()});
+    for (const auto& [local, stream] : streams) {
+        SQLite::Statement query(database, "SELECT seq, body FROM change WHERE stream=? ORDER BY seq");
+        query.bind(1, local);
+        while (query.executeStep())
+            all.push_back({local, {stream, query.getColumn(0).getInt64()}, query.getColumn(1).getString()});
     }
     return all;
 }

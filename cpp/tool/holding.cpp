@@ -21,7 +21,7 @@ Result<Holding> openToWrite(const std::string& path, const std::string& namedKey
     if (!store) return store.error();
     auto reader = (*store)->reader();
     if (!reader) return reader.error();
-    auto roster = store::rosterOf(**reader, (*store)->programme());
+    auto roster = (*store)->rosterNow();
     if (!roster) return roster.error();
     const auto me = sync::holderOf(**store, **reader);
     if (!me && me.error().code != ErrorCode::MemberUnsaid) return me.error();

@@ -43,8 +43,8 @@ double medianOf(const std::function<void()>& work, int times)
 // The shell's own time for a question, in milliseconds; nothing where there is no shell.
 std::optional<double> shellMs(const std::string& path, const std::string& sql)
 {
-    const std::string command = "sqlite3 -readonly -cmd '.timer on' '" + path + "' \"" + sql
-        + "\" 2>/dev/null | sed -n 's/^Run Time: real \\([0-9.]*\\).*/\\1/p'";
+    const std::string command = "printf '.timer on\\n%s;\\n' \"" + sql + "\" | sqlite3 -readonly '" + path
+        + "' 2>/dev/null | sed -n 's/^Run Time: real \\([0-9.]*\\).*/\\1/p'";
     std::optional<double> best;
     for (int i = 0; i < 5; ++i) {
         std::FILE* const pipe = popen(command.c_str(), "r");
