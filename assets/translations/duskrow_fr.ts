@@ -2413,7 +2413,7 @@ one letter for north on a map</extracomment>
         <translation>Cela a été écrit après le dernier jour de son auteur dans le programme.</translation>
     </message>
     <message>
-        <source>It is about a field that is neither its author&apos;s nor lent to him.</source>
+        <source>It is about a field that is neither its author&apos;s nor lent to them.</source>
         <translation>Cela porte sur un champ qui n’est pas à son auteur et ne lui est pas prêté.</translation>
     </message>
     <message>
@@ -4750,7 +4750,7 @@ one letter for north on a map</extracomment>
         <translation>Rien n’est encore enregistré. Choisir un autre fichier</translation>
     </message>
     <message>
-        <source>Something is to be said before</source>
+        <source>To be said first</source>
         <translation>À préciser d’abord</translation>
     </message>
     <message>
@@ -4890,8 +4890,8 @@ one letter for north on a map</extracomment>
         <translation>Ce qui serait créé</translation>
     </message>
     <message>
-        <source>To look at; they are made all the same</source>
-        <translation>À vérifier&#xa0;; créé quand même</translation>
+        <source>Worth a look; these are brought in all the same</source>
+        <translation>À regarder&#xa0;; importé quand même</translation>
     </message>
 </context>
 <context>
@@ -4961,7 +4961,7 @@ one letter for north on a map</extracomment>
         <translation>Pas clair&#xa0;: «&#xa0;%1&#xa0;» peut commencer par le jour ou le mois. Précisez.</translation>
     </message>
     <message>
-        <source>Every day says it itself.</source>
+        <source>Every date can be read in one way only.</source>
         <translation>Chaque jour est écrit sans ambiguïté.</translation>
     </message>
     <message>
@@ -5408,8 +5408,8 @@ one letter for north on a map</extracomment>
 <context>
     <name>LateCard</name>
     <message>
-        <source>Nothing has come in: a message</source>
-        <translation>Rien n’est arrivé&#xa0;: un message</translation>
+        <source>Nothing has come in. A message to send:</source>
+        <translation>Aucun relevé reçu. Message à envoyer&#xa0;:</translation>
     </message>
     <message>
         <source>Write it as e-mail</source>
@@ -5451,8 +5451,8 @@ one letter for north on a map</extracomment>
         <translation>Écarter</translation>
     </message>
     <message>
-        <source>It counts on</source>
-        <translation>Maintenir</translation>
+        <source>Do not leave it out</source>
+        <translation>Ne pas écarter</translation>
     </message>
 </context>
 <context>
@@ -6141,10 +6141,6 @@ one letter for north on a map</extracomment>
         <translation>Les voisins indiquent la capture d’un piège %1&#xa0;% mieux que ne le fait la moyenne de tous. Les larves varient quand même entre champs voisins.</translation>
     </message>
     <message>
-        <source>%1 areas, %2 lines</source>
-        <translation>zones&#xa0;: %1, lignes&#xa0;: %2</translation>
-    </message>
-    <message>
         <source>N</source>
         <extracomment>the letter on a map&apos;s arrow</extracomment>
         <translation>N</translation>
@@ -6197,6 +6193,10 @@ one letter for north on a map</extracomment>
     <message>
         <source>not known</source>
         <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>Areas: %1, lines: %2</source>
+        <translation>Zones : %1, lignes : %2</translation>
     </message>
 </context>
 <context>
@@ -6313,7 +6313,7 @@ one letter for north on a map</extracomment>
 <context>
     <name>MarkText</name>
     <message>
-        <source>People say different things of it: the highest is drawn until it is settled.</source>
+        <source>People differ on it: the highest is drawn until it is settled.</source>
         <translation>Les données divergent&#xa0;: la valeur la plus élevée est affichée jusqu’à ce que ce soit tranché.</translation>
     </message>
     <message>
@@ -7316,10 +7316,6 @@ one letter for north on a map</extracomment>
         <translation>Limites des districts (GeoJSON), pour la carte</translation>
     </message>
     <message>
-        <source>Each with the name of its district. None is needed.</source>
-        <translation>Chacune avec le nom de son district. Elles sont facultatives.</translation>
-    </message>
-    <message>
         <source>Folder for the files</source>
         <translation>Dossier pour les fichiers</translation>
     </message>
@@ -7358,6 +7354,10 @@ one letter for north on a map</extracomment>
     <message>
         <source>Publish this week</source>
         <translation>Publier cette semaine</translation>
+    </message>
+    <message>
+        <source>Each with the name of its district. Without a file, the areas on your map that bear a district&apos;s name are taken.</source>
+        <translation>Chacune avec le nom de son district. Sans fichier, les zones de votre carte qui portent le nom d’un district sont prises.</translation>
     </message>
 </context>
 <context>
@@ -8854,7 +8854,7 @@ one letter for north on a map</extracomment>
         <translation>Rien n’est encore enregistré. Choisir un autre fichier</translation>
     </message>
     <message>
-        <source>Something is to be said before</source>
+        <source>To be said first</source>
         <translation>À préciser d’abord</translation>
     </message>
     <message>
@@ -9600,7 +9600,7 @@ one letter for north on a map</extracomment>
         <translation>Mis de côté&#xa0;: une modification, %1 %2 (%3), %4.</translation>
     </message>
     <message>
-        <source>Changed since it was said to stand: %1 %2.</source>
+        <source>A coordinator let it stand, and it was changed since: %1 %2.</source>
         <translation>Changement depuis la décision de maintenir&#xa0;: %1 %2.</translation>
     </message>
     <message>
@@ -10401,6 +10401,23 @@ one letter for north on a map</extracomment>
         <source>%1 at %2</source>
         <comment>moths, a trap</comment>
         <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>It was counted</source>
+        <translation>Il y a un nombre</translation>
+    </message>
+    <message>
+        <source>No count</source>
+        <translation>Pas de nombre</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>no count, a trap</comment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>Why there is no count</source>
+        <translation>Pourquoi il n’y a pas de nombre</translation>
     </message>
 </context>
 <context>
@@ -11381,7 +11398,7 @@ one letter for north on a map</extracomment>
         <translation>Relevé d’un piège</translation>
     </message>
     <message>
-        <source>You stand %1. Nearest first.</source>
+        <source>Your position is known %1. Nearest first.</source>
         <translation>Votre position&#xa0;: %1. Les plus proches d’abord.</translation>
     </message>
     <message>
@@ -11389,7 +11406,7 @@ one letter for north on a map</extracomment>
         <translation>Pas encore de position&#xa0;: choisissez par nom.</translation>
     </message>
     <message>
-        <source>These traps stand too close together for the position to tell. Look at the tag on the trap.</source>
+        <source>These traps stand too close together for the position to tell them apart. Look at the tag on the trap.</source>
         <translation>Ces pièges sont trop rapprochés pour que la position suffise. Regardez l’étiquette sur le piège.</translation>
     </message>
     <message>
@@ -11708,8 +11725,8 @@ one letter for north on a map</extracomment>
         <translation>Sans district</translation>
     </message>
     <message>
-        <source>Nobody known</source>
-        <translation>Personne de connu</translation>
+        <source>Cooperator not known</source>
+        <translation>Collaborateur inconnu</translation>
     </message>
     <message>
         <source>All districts</source>
@@ -13173,6 +13190,11 @@ piège %3</translation>
         <source>Kept: %1 on %2, %3, from %4</source>
         <extracomment>&quot;47 moths&quot;, a day, &quot;by phone&quot;, a person</extracomment>
         <translation>Enregistré&#xa0;: %1 le %2, %3, transmis par %4</translation>
+    </message>
+    <message>
+        <source>Kept: could not count on %1, %2, from %3: %4</source>
+        <extracomment>a day, &quot;by phone&quot;, a person, &quot;trap had fallen&quot;</extracomment>
+        <translation>Enregistré&#xa0;: relevé impossible le %1, %2, transmis par %3&#xa0;: %4</translation>
     </message>
 </context>
 <context>

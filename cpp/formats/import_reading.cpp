@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "formats/import_reading.h"
 
+#include <algorithm>
+
 #include "domain/base/uuid.h"
 #include "domain/import/day_columns.h"
 #include "formats/csv.h"
@@ -65,6 +67,8 @@ private:
     Result<Done> readLong(const RowTerms& terms)
     {
         const RowReader reader(terms);
+        const auto lines = static_cast<std::size_t>(std::count(m_text.begin(), m_text.end(), '\n'));
+        m_reading.rows.reserve(std::min(lines, m_form.mostRows));
         return eachRow([&](CsvRow& row) {
             unguard(row);
             if (auto count = reader.read(row.line, row.cells, m_reading.refused))

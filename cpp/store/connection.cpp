@@ -138,6 +138,15 @@ Result<std::unique_ptr<SQLite::Database>> openReader(const std::string& path, co
     });
 }
 
+void emptyLog(SQLite::Database& database, const std::string& path)
+{
+    static_cast<void>(guarded<Done>(path, [&] {
+        database.setBusyTimeout(0);
+        static_cast<void>(database.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)"));
+        return Done{};
+    }));
+}
+
 void leaveAsItIs(SQLite::Database& database)
 {
     sqlite3_db_config(database.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);

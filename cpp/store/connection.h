@@ -21,6 +21,11 @@ domain::Result<std::unique_ptr<SQLite::Database>> openWriter(const std::string& 
 // A connection that can only read.
 domain::Result<std::unique_ptr<SQLite::Database>> openReader(const std::string& path, const std::string& vfs);
 
+// A log that holds anything is taken for an unclean end when the store is opened again. SQLite empties it
+// with the last connection; a reader may outlive this one. What cannot be written back now stays there, and
+// that opening looks at it.
+void emptyLog(SQLite::Database& database, const std::string& path);
+
 // Closing this connection will leave the file and the log beside it as they are: for readers, and for a file
 // that is refused.
 void leaveAsItIs(SQLite::Database& database);

@@ -40,18 +40,6 @@ Result<Done> checkAfterUncleanEnd(SQLite::Database& database, const std::string&
     });
 }
 
-// A log that holds anything is taken for an unclean end when the store is opened again. SQLite empties it
-// with the last connection; a reader may outlive this one. What cannot be written back now stays there, and
-// that opening looks at it.
-void emptyLog(SQLite::Database& database, const std::string& path)
-{
-    static_cast<void>(guarded<Done>(path, [&] {
-        database.setBusyTimeout(0);
-        static_cast<void>(database.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)"));
-        return Done{};
-    }));
-}
-
 // What stands in the way of making a store here, said before anything is made.
 Result<Done> checkPlace(const std::string& path, bool mayCreate)
 {

@@ -142,7 +142,7 @@ QString finding(const DayOrderFinding& found)
     case DayOrderReason::NotNeeded:
         break;
     }
-    return said(QT_TRANSLATE_NOOP("ImportText", "Every day says it itself."));
+    return said(QT_TRANSLATE_NOOP("ImportText", "Every date can be read in one way only."));
 }
 
 QString finding(const DecimalFinding& found)

@@ -58,7 +58,8 @@ Result<int> sayDifferences(const DifferencesLine& line)
                   .arg(text::kindName(one.kind), QString::fromStdString(formatUuid(one.record)),
                       QString::fromStdString(one.reason), QString::fromStdString(formatRef(one.change))));
     for (const store::OpenDifference& one : *stale)
-        print(QCoreApplication::translate("Tool", "Changed since it was said to stand: %1 %2.")
+        print(QCoreApplication::translate(
+            "Tool", "A coordinator let it stand, and it was changed since: %1 %2.")
                   .arg(text::kindName(one.kind), QString::fromStdString(formatUuid(one.record))));
     return 0;
 }

@@ -33,12 +33,12 @@ QString subjectOf(const SeasonRecords& records, const Flag& flag)
     return who.isEmpty() ? title : QStringLiteral("%1 (%2)").arg(title, who);
 }
 
-void printFlag(const SeasonRecords& records, const Flag& flag)
+void printFlag(const SeasonRecords& records, const Flag& flag, ProtocolShelf& shelf)
 {
     QStringList head{text::checkName(flag.check), subjectOf(records, flag)};
     if (flag.day) head.prepend(text::day(*flag.day));
     print(head.join(QStringLiteral(" · ")));
-    print(QStringLiteral("    %1").arg(text::flagReason(flag)));
+    print(QStringLiteral("    %1").arg(text::flagReason(flag, {}, animalAt(records, flag.trap, shelf))));
     for (const CountNearby& count : flag.around)
         if (const Trap* trap = trapIn(records, count.trap))
             print(QStringLiteral("      %1: %2").arg(records.title(*trap), text::countNearby(count)));
@@ -78,13 +78,14 @@ void printQuestions(const SeasonRecords& records, const std::vector<store::Asked
     for (const store::AskedQuestion& asked : questions) printQuestion(records, asked);
 }
 
-void printFlags(const SeasonRecords& records, const std::vector<Flag>& flags, LocalDay today)
+void printFlags(
+    const SeasonRecords& records, const std::vector<Flag>& flags, LocalDay today, ProtocolShelf& shelf)
 {
     print(seasonHead(records.season, today));
     if (flags.empty()) print(said(QT_TRANSLATE_NOOP("Tool", "No record of this season gets a flag.")));
     for (const Flag& flag : flags) {
         print(QString());
-        printFlag(records, flag);
+        printFlag(records, flag, shelf);
     }
     print(QString());
     print(said(QT_TRANSLATE_NOOP("Tool", "Flags: %1. A flag asks to look; it changes no record."))
@@ -102,11 +103,12 @@ Result<int> sayFlags(const FlagsLine& line)
     if (!flags) return flags.error();
     const auto questions = store::openQuestions(*seen->reader);
     if (!questions) return questions.error();
+    ProtocolShelf shelf({});
     if (line.asJson) {
-        print(QString::fromStdString(flagsJson(*records, *flags, *questions, today)));
+        print(QString::fromStdString(flagsJson(*records, *flags, *questions, today, shelf)));
         return 0;
     }
-    printFlags(*records, *flags, today);
+    printFlags(*records, *flags, today, shelf);
     printQuestions(*records, *questions);
     return 0;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "tool/flags_json.h"
 
+#include <QLocale>
+
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
@@ -89,7 +91,7 @@ Json observerJson(const SeasonRecords& records, const Observer& observer)
     return {{"member", idJson(observer.member)}, {"name", observerName(records, observer).toStdString()}};
 }
 
-Json flagJson(const SeasonRecords& records, const Flag& flag)
+Json flagJson(const SeasonRecords& records, const Flag& flag, ProtocolShelf& shelf)
 {
     const FalseAlarms alarms = falseAlarmsOf(flag.check);
     Json others = Json::array();
@@ -97,7 +99,8 @@ Json flagJson(const SeasonRecords& records, const Flag& flag)
     return {{"check", checkNames[static_cast<std::size_t>(flag.check)]}, {"day", orNull(flag.day)},
         {"visit", idJson(flag.visit)}, {"trap", idJson(flag.trap)},
         {"trap_name", titleJson(records, flag.trap)}, {"observer", observerJson(records, flag.observer)},
-        {"numbers", numbersJson(flag)}, {"reason", text::flagReason(flag).toStdString()},
+        {"numbers", numbersJson(flag)},
+        {"reason", text::flagReason(flag, {}, animalAt(records, flag.trap, shelf)).toStdString()},
         {"good_counts", goodCountsNames[static_cast<std::size_t>(alarms.which)]},
         {"good_counts_one_in", alarms.which == GoodCounts::OneIn ? Json(alarms.oneIn) : Json()},
         {"good_counts_words", text::goodCounts(flag.check).toStdString()},
@@ -118,6 +121,13 @@ const Trap* trapIn(const SeasonRecords& records, const Uuid& id)
     const auto found = std::find_if(
         records.traps.begin(), records.traps.end(), [&](const Trap& trap) { return trap.id == id; });
     return found == records.traps.end() ? nullptr : &*found;
+}
+
+text::Animal animalAt(const SeasonRecords& records, const Uuid& trapId, ProtocolShelf& shelf)
+{
+    const Trap* trap = trapIn(records, trapId);
+    const auto protocol = trap ? shelf.of(trap->pest) : Result<const Protocol*>(nullptr);
+    return text::animalOf(protocol ? *protocol : nullptr, QLocale().name().toStdString());
 }
 
 namespace {
@@ -146,10 +156,10 @@ Json questionJson(const SeasonRecords& records, const store::AskedQuestion& aske
 } // namespace
 
 std::string flagsJson(const SeasonRecords& records, const std::vector<Flag>& flags,
-    const std::vector<store::AskedQuestion>& questions, LocalDay today)
+    const std::vector<store::AskedQuestion>& questions, LocalDay today, ProtocolShelf& shelf)
 {
     Json all = Json::array();
-    for (const Flag& flag : flags) all.push_back(flagJson(records, flag));
+    for (const Flag& flag : flags) all.push_back(flagJson(records, flag, shelf));
     Json open = Json::array();
     for (const store::AskedQuestion& asked : questions) open.push_back(questionJson(records, asked));
     const auto& year = records.season.year;

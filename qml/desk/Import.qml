@@ -91,7 +91,7 @@ ScreenFrame {
         objectName: "missing"
         visible: root.model.missing.length > 0
         kind: "question"
-        title: qsTr("Something is to be said before")
+        title: qsTr("To be said first")
         text: root.model.missing
         Layout.fillWidth: true
     }

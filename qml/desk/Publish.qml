@@ -132,7 +132,7 @@ ScreenFrame {
                 isFolder: false
                 filters: ["GeoJSON (*.geojson *.json)"]
                 label: qsTr("Boundaries of districts (GeoJSON), for the map")
-                hint: qsTr("Each with the name of its district. None is needed.")
+                hint: qsTr("Each with the name of its district. Without a file, the areas on your map that bear a district's name are taken.")
                 path: root.model.boundaries
                 Layout.fillWidth: true
                 onEdited: path => root.model.setBoundaries(path)

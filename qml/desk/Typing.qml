@@ -50,7 +50,13 @@ ListFrame {
         height: implicitHeight
         onCountTyped: words => root.typing.typeCount(index, words)
         onWhoTyped: words => root.typing.typeWho(index, words)
+        reasonKeys: root.typing.reasonKeys
+        reasonLabels: root.typing.reasonLabels
         onMoved: by => root.goOn(index, by)
+        onNoCount: reason => {
+            if (root.typing.keepNoCount(index, reason))
+                root.goOn(index, 1);
+        }
         onAccepted: {
             if (root.typing.keep(index))
                 root.goOn(index, 1);

@@ -14,14 +14,14 @@ ScreenFrame {
     signal picked(string trap)
 
     title: root.traps.isAmbiguous ? qsTr("Which trap is it?") : qsTr("Count a trap")
-    subtitle: root.traps.hasPosition ? qsTr("You stand %1. Nearest first.").arg(root.traps.accuracy) : qsTr(
+    subtitle: root.traps.hasPosition ? qsTr("Your position is known %1. Nearest first.").arg(root.traps.accuracy) : qsTr(
                                            "There is no position yet: choose by name.")
 
     NoticeBar {
         objectName: "ambiguous"
         visible: root.traps.isAmbiguous
         kind: "question"
-        text: qsTr("These traps stand too close together for the position to tell. Look at the tag on the trap.")
+        text: qsTr("These traps stand too close together for the position to tell them apart. Look at the tag on the trap.")
         Layout.fillWidth: true
     }
 

@@ -109,6 +109,31 @@ private Q_SLOTS:
                 bytes.mid(at, 60).constData());
     }
 
+    void manyCellsStayClosed_data()
+    {
+        QTest::addColumn<int>("cells");
+        QTest::addColumn<bool>("isClosed");
+        QTest::newRow("a dozen stands open") << 12 << false;
+        QTest::newRow("more stay closed until somebody opens them") << 13 << true;
+    }
+
+    void manyCellsStayClosed()
+    {
+        QFETCH(const int, cells);
+        QFETCH(const bool, isClosed);
+        Scene scene;
+        scene.words.cells.assign(static_cast<std::size_t>(cells), {"52.15", {"Low", "High"}, {}});
+        const QTemporaryDir folder;
+        const std::string page = formats::bulletinPage(scene.document);
+        QCOMPARE(complaintsOf(folder, "page.html", page), QString());
+        const QByteArray bytes = QByteArray::fromStdString(page);
+        QCOMPARE(bytes.contains("<details>"), isClosed);
+        const qsizetype from = isClosed ? bytes.indexOf("<details>") : 0;
+        const qsizetype to = isClosed ? bytes.indexOf("</details>") : bytes.size();
+        QCOMPARE(bytes.mid(from, to - from).count(">52.15<"), cells);
+        QCOMPARE(bytes.count(">52.15<"), cells);
+    }
+
     void thePolicyIsOfTheStyleThatStandsThere()
     {
         const std::string style = "a{color:red}";

@@ -55,6 +55,15 @@ ExchangeStory {
         tryCompare(at.world.app, "questions", 0);
     }
 
+    function test_midgesAreNoMoths() {
+        const at = differing();
+        const trap = at.world.fieldOf("visit", at.visit, "trap");
+        at.world.keepRecord("protocol_use", { season: at.world.fieldOf("trap", trap, "season"), pest: "wheat-midge", version: "2026-1" });
+        at.world.keepRecord("trap", { pest: "wheat-midge" }, trap);
+        const page = questions(at);
+        compare(Array.from(find(page, "difference0").words).sort(), ["49 midges", "52 midges"]);
+    }
+
     function test_aThirdValueIsTyped() {
         const at = differing();
         const page = questions(at);

@@ -143,6 +143,29 @@ DeskStory {
         verify(page.model.canPublish, "the map goes without them");
     }
 
+    // What lies on the desk's map serves the bulletin, as far as it bears a district's name: a field does not.
+    function test_boundariesOfTheMap() {
+        const at = region();
+        const area = (name, west) => '{"type":"Feature","properties":{"name":"%1"},"geometry":{"type":"Polygon","coordinates":[[[%2,51.5],[-100.1,51.5],[-100.1,52.5],[%2,51.5]]]}}'.arg(name).arg(west);
+        const file = at.world.putFile("own.geojson", '{"type":"FeatureCollection","features":[%1,%2]}'.arg(area("WEST bench", -107.25)).arg(area("Field of Ann", -104.75)));
+        at.main = at.world.openWindow(1280, 800, "map", "");
+        waitForRendering(at.main.contentItem);
+        const map = pageOn(at);
+        tryVerify(() => map.model.isRead);
+        tap(map, "openOverlay");
+        paste(map, "overlayFile", file);
+        tap(map, "addOverlay");
+        tryCompare(map.model.overlays, "count", 1);
+        const page = publishing(at);
+        tap(page, "publish");
+        wait(0);
+        findChild(find(page, "askPublish").contentItem, "yes").clicked();
+        tryVerify(() => page.model.written.length > 0);
+        const features = at.world.fileText("out/bulletin-2026-W28.geojson");
+        verify(features.includes("-107.25"), features);
+        verify(!features.includes("-104.75") && !features.includes("Ann"), features);
+    }
+
     // The member's own district comes first, on Today in one line and on its page in full.
     function test_itComesBack() {
         const at = region();

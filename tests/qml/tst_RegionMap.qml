@@ -153,7 +153,7 @@ RegionStory {
         paste(page, "overlayFile", file);
         tap(page, "addOverlay");
         tryCompare(page.model.overlays, "count", 1);
-        compare(find(find(page, "overlay0"), "besides").text, "1 areas, 0 lines");
+        compare(find(find(page, "overlay0"), "besides").text, "Areas: 1, lines: 0");
         at.world.restart();
         const again = map(at);
         tryCompare(again.model.overlays, "count", 1);

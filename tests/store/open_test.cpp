@@ -42,6 +42,22 @@ private Q_SLOTS:
         QVERIFY(!fs::exists(scene.path() + ".lock"));
     }
 
+    // What the log beside the file holds is taken for an unclean end when the store is opened again.
+    void closingEmptiesTheLogThoughAReaderLooksOn()
+    {
+        const StoreScene scene;
+        std::unique_ptr<Reader> reader;
+        {
+            const auto store = scene.open();
+            QVERIFY(store->keepNow(batchOf(visitOf(1, 3))));
+            reader = std::move(*store->reader());
+            QCOMPARE(reader->select<Visit>({})->size(), std::size_t{1});
+            QVERIFY(fs::file_size(scene.path() + "-wal") > 0);
+        }
+        QCOMPARE(fs::file_size(scene.path() + "-wal"), std::uintmax_t{0});
+        QCOMPARE(reader->select<Visit>({})->size(), std::size_t{1});
+    }
+
     void theSameStoreKeepsItsProgrammeAndStream()
     {
         const StoreScene scene;

@@ -199,6 +199,40 @@ private Q_SLOTS:
         QVERIFY(!run("flags @demo --on 2026-07-14").out.contains(QStringLiteral("Asked and not settled")));
     }
 
+    void midgesAreNoMoths()
+    {
+        QCOMPARE(run("demo @midges --traps 40 --seasons 1 --today 2026-07-14").exit, 0);
+        {
+            const auto opened = Store::open(path(QStringLiteral("midges")).toStdString(),
+                {.keyFolder = path(QStringLiteral("data/duskrow/keys")).toStdString()});
+            QVERIFY(opened.has_value());
+            const auto reader = (*opened)->reader();
+            const auto season = duskrow::store::seasonOfYear(**reader, 2026);
+            const auto traps = duskrow::store::trapsOf(**reader, (*season)->id);
+            const Trap& trap = traps->front();
+            Trap midges = trap;
+            midges.pest = "wheat-midge";
+            Batch batch{.author = idOf(100),
+                .at = instantFromMs(1'784'000'000'000),
+                .offset = {},
+                .edits = {correction(trap, midges, trap.site)},
+                .draftDone = {}};
+            for (const std::uint8_t number : {201, 202}) {
+                Visit visit;
+                visit.id = idOf(number);
+                visit.trap = trap.id;
+                visit.day = dayOf(2026, 7, 13);
+                visit.outcome = Outcome::Counted;
+                visit.pest = Moths{77};
+                batch.edits.push_back(creation(visit, trap.site));
+            }
+            QVERIFY((*opened)->keepNow(std::move(batch)).has_value());
+        }
+        const Ran ran = run("flags @midges --on 2026-07-14");
+        QVERIFY2(ran.out.contains(QStringLiteral("both say 77 midges.")), qPrintable(ran.out));
+        QVERIFY(!ran.out.contains(QStringLiteral("77 moths")));
+    }
+
     void lookingChangesNothing()
     {
         const QByteArray before = bytesOf(QStringLiteral("faulty"));

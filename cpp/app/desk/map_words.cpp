@@ -131,7 +131,7 @@ QString surfaceWords(const SurfaceOfRegion& of)
 
 QString overlayWords(const formats::Overlay& overlay)
 {
-    return Map::tr("%1 areas, %2 lines").arg(overlay.areas.size()).arg(overlay.lines.size());
+    return Map::tr("Areas: %1, lines: %2").arg(overlay.areas.size()).arg(overlay.lines.size());
 }
 
 formats::RegionWords regionWords(const MapWeek* week, const QString& kind, const QString& edge, bool isSoFar)

@@ -26,7 +26,7 @@ std::vector<Row> trapRows(const MapBook& book, const MapWeek& week, const TrapOf
 // What lies between the traps, or why nothing is drawn there.
 QString surfaceWords(const domain::SurfaceOfRegion& surface);
 
-// "12 areas, 3 lines"
+// "Areas: 12, lines: 3"
 QString overlayWords(const formats::Overlay& overlay);
 
 // edge     the catch that the surface is of; empty without one

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 
+#include "domain/rules/no_count.h"
+
 namespace duskrow::app {
 
 using namespace duskrow::domain;
@@ -15,6 +17,17 @@ namespace {
 QString words(std::string_view name)
 {
     return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+Visit reportedVisit(const TypingRow& row, const TypingHow& how)
+{
+    Visit visit;
+    visit.id = row.visit;
+    visit.trap = row.trap;
+    visit.day = how.day;
+    visit.observer = row.who.trimmed().toStdString();
+    visit.reportedHow = how.how;
+    return visit;
 }
 
 } // namespace
@@ -39,15 +52,17 @@ Result<Moths> typedMoths(const QString& typed)
 
 Visit visitOf(const TypingRow& row, const TypingHow& how, Moths moths)
 {
-    Visit visit;
-    visit.id = row.visit;
-    visit.trap = row.trap;
-    visit.day = how.day;
-    visit.observer = row.who.trimmed().toStdString();
-    visit.reportedHow = how.how;
+    Visit visit = reportedVisit(row, how);
     visit.outcome = Outcome::Counted;
     visit.pest = moths;
     visit.emptied = how.emptied;
+    return visit;
+}
+
+Visit visitOf(const TypingRow& row, const TypingHow& how, NoCountReason reason)
+{
+    Visit visit = reportedVisit(row, how);
+    sayCouldNotCount(visit, reason);
     return visit;
 }
 

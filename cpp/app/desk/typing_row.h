@@ -41,6 +41,8 @@ domain::Result<domain::Moths> typedMoths(const QString& typed);
 
 // The visit that a row makes. It bears no time of day: nobody noted one.
 domain::Visit visitOf(const TypingRow& row, const TypingHow& how, domain::Moths moths);
+// The same where somebody reported that there is nothing to count. The reason says whether it was emptied.
+domain::Visit visitOf(const TypingRow& row, const TypingHow& how, domain::NoCountReason reason);
 
 // What was typed, for a draft. Another version's draft is dropped.
 QByteArray draftOf(const TypingRow& row);

@@ -157,6 +157,21 @@ QStringList TypingViewModel::howLabels()
     return labels;
 }
 
+QStringList TypingViewModel::reasonKeys()
+{
+    QStringList keys;
+    for (const std::string_view name : noCountReasonNames) keys << words(name);
+    return keys;
+}
+
+QStringList TypingViewModel::reasonLabels()
+{
+    QStringList labels;
+    for (std::size_t i = 0; i < noCountReasonNames.size(); ++i)
+        labels << text::name(static_cast<NoCountReason>(i));
+    return labels;
+}
+
 QString TypingViewModel::emptied() const
 {
     if (!m_how.emptied) return QStringLiteral("unsaid");
@@ -207,26 +222,55 @@ void TypingViewModel::refuse(int row, const QString& sentence)
     m_rows.tellOf(row);
 }
 
+// Day and person are needed whatever a row says.
+bool TypingViewModel::isReady(int row)
+{
+    if (!dayError().isEmpty()) return refuse(row, dayError()), false;
+    if (m_rows.at(row).who.trimmed().isEmpty()) return refuse(row, tr("Say who reported it.")), false;
+    return true;
+}
+
 bool TypingViewModel::keep(int row)
 {
     if (!m_rows.has(row)) return false;
-    TypingRow& of = m_rows.at(row);
+    const TypingRow& of = m_rows.at(row);
     if (of.isKeeping || !of.kept.isEmpty()) return true;
     const auto moths = typedMoths(of.count);
     if (!moths) return refuse(row, text::sentence(moths.error())), false;
-    if (!dayError().isEmpty()) return refuse(row, dayError()), false;
-    if (of.who.trimmed().isEmpty()) return refuse(row, tr("Say who reported it.")), false;
-    const Visit visit = visitOf(of, m_how, *moths);
+    if (!isReady(row)) return false;
+    //: "47 moths", a day, "by phone", a person
+    const QString said = tr("Kept: %1 on %2, %3, from %4")
+                             .arg(of.animal.amount(*moths), text::shortDay(m_how.day), text::name(m_how.how),
+                                 of.who.trimmed());
+    return keepVisit(row, visitOf(of, m_how, *moths), said);
+}
+
+bool TypingViewModel::keepNoCount(int row, const QString& reason)
+{
+    if (!m_rows.has(row)) return false;
+    const TypingRow& of = m_rows.at(row);
+    if (of.isKeeping || !of.kept.isEmpty()) return true;
+    const auto found = std::ranges::find(noCountReasonNames, reason.toStdString());
+    if (found == noCountReasonNames.end())
+        return tell(Error{ErrorCode::UnknownCode, {"reason", reason.toStdString()}}), false;
+    if (!isReady(row)) return false;
+    const auto why = static_cast<NoCountReason>(found - noCountReasonNames.begin());
+    //: a day, "by phone", a person, "trap had fallen"
+    const QString said =
+        tr("Kept: could not count on %1, %2, from %3: %4")
+            .arg(text::shortDay(m_how.day), text::name(m_how.how), of.who.trimmed(), text::name(why));
+    return keepVisit(row, visitOf(of, m_how, why), said);
+}
+
+bool TypingViewModel::keepVisit(int row, const Visit& visit, const QString& said)
+{
+    TypingRow& of = m_rows.at(row);
     const Edit edit = creation(visit, of.site);
     if (const auto checked = checkEdit(edit); !checked)
         return refuse(row, text::sentence(checked.error())), false;
     of.isKeeping = true;
     of.error.clear();
     m_rows.tellOf(row);
-    //: "47 moths", a day, "by phone", a person
-    const QString said = tr("Kept: %1 on %2, %3, from %4")
-                             .arg(of.animal.amount(*moths), text::shortDay(m_how.day), text::name(m_how.how),
-                                 of.who.trimmed());
     session().keep({edit}, draftKey(of), this,
         [this, trap = of.trap, said](const Result<store::Kept>& kept) { answer(trap, kept, said); });
     return true;

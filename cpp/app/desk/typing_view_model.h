@@ -23,6 +23,8 @@ class TypingViewModel : public ViewModel {
     Q_PROPERTY(QStringList howKeys READ howKeys CONSTANT FINAL)
     Q_PROPERTY(QStringList howLabels READ howLabels CONSTANT FINAL)
     Q_PROPERTY(QString emptied READ emptied WRITE setEmptied NOTIFY howChanged FINAL) // yes, no, unsaid
+    Q_PROPERTY(QStringList reasonKeys READ reasonKeys CONSTANT FINAL) // why there is no count
+    Q_PROPERTY(QStringList reasonLabels READ reasonLabels CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::TypingList* rows READ rows CONSTANT FINAL)
     Q_PROPERTY(int kept READ kept NOTIFY keptChanged FINAL) // rows that are on disk now
 
@@ -43,6 +45,8 @@ public:
     [[nodiscard]] static QStringList howLabels();
     [[nodiscard]] QString emptied() const;
     void setEmptied(const QString& emptied);
+    [[nodiscard]] static QStringList reasonKeys();
+    [[nodiscard]] static QStringList reasonLabels();
     [[nodiscard]] TypingList* rows() { return &m_rows; }
     [[nodiscard]] int kept() const { return m_kept; }
 
@@ -50,6 +54,8 @@ public:
     Q_INVOKABLE void typeWho(int row, const QString& typed);
     // Keeps what a row says; false when it cannot be kept, and the row says why.
     Q_INVOKABLE bool keep(int row);
+    // Keeps that the trap of a row could not be counted, whatever was typed; false likewise.
+    Q_INVOKABLE bool keepNoCount(int row, const QString& reason);
 
 Q_SIGNALS:
     void shown();
@@ -63,6 +69,8 @@ private:
     void touched(int row);
     void saveHow();
     void refuse(int row, const QString& sentence);
+    [[nodiscard]] bool isReady(int row);
+    bool keepVisit(int row, const domain::Visit& visit, const QString& said);
     void answer(const domain::Uuid& trap, const domain::Result<store::Kept>& kept, const QString& said);
 
     std::optional<domain::LocalDay> m_wanted; // a day of the week asked for

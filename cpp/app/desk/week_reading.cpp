@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desk/week_reading.h"
 
+#include "app/desk/map_overlays.h"
 #include "protocols/protocol_files.h"
 
 namespace duskrow::app {
@@ -9,10 +10,34 @@ using namespace duskrow::domain;
 
 namespace {
 
+// Out of the files of the desk's map: the areas that bear the name of a district, and nothing else of them,
+// since what a desk draws for itself may be somebody's field.
+void takeFromMap(store::Reader& reader, WeekReading& reading)
+{
+    const auto paths = overlayPaths(reader);
+    if (!paths) {
+        reading.overlayTrouble = paths.error();
+        return;
+    }
+    for (const QString& path : *paths) {
+        const MapOverlay file = mapOverlay(path);
+        if (!file.trouble.isEmpty())
+            reading.overlayTrouble = Error{ErrorCode::FileUnreadable, {path.toStdString()}};
+        for (const DistrictWeek& district : reading.draft.bulletin.districts)
+            if (const formats::OverlayArea* area = formats::areaNamed(file.overlay, district.name);
+                area && !formats::areaNamed(reading.overlay, district.name))
+                reading.overlay.areas.push_back(*area);
+    }
+}
+
 void readBoundaries(store::Reader& reader, WeekReading& reading)
 {
     const auto path = reader.deviceSetting(boundariesSetting);
-    if (!path || !*path || (*path)->empty()) return;
+    if (!path) {
+        reading.overlayTrouble = path.error();
+        return;
+    }
+    if (!*path || (*path)->empty()) return takeFromMap(reader, reading);
     const auto bytes = publish::readWhole(QString::fromStdString(**path));
     if (!bytes) {
         reading.overlayTrouble = bytes.error();

@@ -21,7 +21,8 @@ struct WeekReading {
 // What a desk keeps of the weeks it has published lies beside its store.
 std::string keptFolder(const QString& storePath);
 
-// The device setting that names a GeoJSON file with the boundaries of districts.
+// The device setting that names a GeoJSON file with the boundaries of districts. Without it the files of the
+// desk's map serve.
 inline constexpr const char* boundariesSetting = "boundaries_file";
 
 // To be called on a reading thread.

@@ -174,7 +174,7 @@ QString YearNames::district(const Uuid& id) const
 
 QString YearNames::member(const Uuid& id) const
 {
-    return found(members, id, Years::tr("Nobody known"));
+    return found(members, id, Years::tr("Cooperator not known"));
 }
 
 std::vector<Row> weekRows(

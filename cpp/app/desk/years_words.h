@@ -19,7 +19,7 @@ struct YearNames {
     // Errors  as in queries.h
     static domain::Result<YearNames> read(store::Reader& reader);
     [[nodiscard]] QString district(const domain::Uuid& id) const; // "No district"
-    [[nodiscard]] QString member(const domain::Uuid& id) const; // "Nobody known"
+    [[nodiscard]] QString member(const domain::Uuid& id) const; // "Cooperator not known"
 };
 
 // Districts of one week, all of them together first.

@@ -39,7 +39,7 @@ const Change* find(const std::vector<Change>& changes, const ChangeRef& ref)
 }
 
 // Values that nobody entered, where a field has few: they may be chosen as well.
-void addCodes(DifferenceRow& row, const RecordWords& words)
+void addCodes(DifferenceRow& row, const RecordWords& words, const text::Animal& animal)
 {
     const RecordKind* kind = findKind(row.kind);
     const Field* field = kind ? kind->find(row.field) : nullptr;
@@ -50,7 +50,7 @@ void addCodes(DifferenceRow& row, const RecordWords& words)
     for (const Value& value : all) {
         const bool isThere = std::any_of(row.choices.begin(), row.choices.end(),
             [&](const DifferenceRow::Choice& choice) { return choice.value == value; });
-        if (!isThere) row.choices.push_back({value, words.valueOf(row.kind, row.field, value)});
+        if (!isThere) row.choices.push_back({value, words.valueOf(row.kind, row.field, value, animal)});
     }
 }
 
@@ -65,6 +65,7 @@ DifferenceRow differenceRow(const Folded& folded, const Difference& difference,
         .title = words.titleOf(changes),
         .label = text::upperFirst(text::fieldName(folded.kind, difference.field)),
         .choices = {}};
+    const text::Animal animal = words.animalOf(changes);
     for (const Head& head : difference.heads) {
         const Change* change = find(changes, head.ref);
         const QString who = change ? words.whoAndWhen(*change) : QString();
@@ -72,19 +73,21 @@ DifferenceRow differenceRow(const Folded& folded, const Difference& difference,
             [&](const DifferenceRow::Choice& choice) { return choice.value == head.value; });
         if (same == row.choices.end())
             row.choices.push_back(
-                {head.value, words.valueOf(folded.kind, difference.field, head.value), who});
+                {head.value, words.valueOf(folded.kind, difference.field, head.value, animal), who});
         else
             same->besides += QStringLiteral("; ") + who;
     }
     row.standing = static_cast<int>(row.choices.size());
-    addCodes(row, words);
+    addCodes(row, words, animal);
     return row;
 }
 
 class Reading {
 public:
-    Reading(store::Reader& reader, const Uuid& programme, const People& people, const Moment& now)
-        : m_reader(reader), m_programme(programme), m_people(people), m_words(reader, people, now), m_now(now)
+    Reading(store::Reader& reader, const Uuid& programme, const People& people, Animals animals,
+        const Moment& now)
+        : m_reader(reader), m_programme(programme), m_people(people),
+          m_words(reader, people, std::move(animals), now), m_now(now)
     {
     }
 
@@ -119,7 +122,7 @@ public:
             row.subject = idText(one.record);
             if (change) {
                 row.besides = m_words.whoAndWhen(*change);
-                row.flags = m_words.linesOf(*change);
+                row.flags = m_words.linesOf(*change, m_words.animalOf(*changes));
             }
             const bool isProposal = one.reason == "proposal";
             if (!isProposal) row.detail = asideWords(one.reason);
@@ -183,10 +186,11 @@ bool DifferencesViewModel::isEmpty() const
 void DifferencesViewModel::refresh()
 {
     const auto read = [programme = session().store().programme(), own = session().store().stream(),
+                          animals = animalsOf(session()),
                           now = session().clock().now()](store::Reader& reader) -> Result<State> {
         const auto people = People::read(reader, programme, own);
         if (!people) return people.error();
-        Reading reading(reader, programme, *people, now);
+        Reading reading(reader, programme, *people, animals, now);
         State state;
         state.isCoordinator = people->isCoordinator();
         auto differences = reading.differences();

@@ -42,7 +42,7 @@ constexpr std::array reasons{
         QT_TRANSLATE_NOOP("ExchangeText", "It was written after its author's last day in the programme.")},
     Reason{"not_yours",
         QT_TRANSLATE_NOOP(
-            "ExchangeText", "It is about a field that is neither its author's nor lent to him.")},
+            "ExchangeText", "It is about a field that is neither its author's nor lent to them.")},
     Reason{"other_site",
         QT_TRANSLATE_NOOP("ExchangeText", "It names another field than its record belongs to.")},
     Reason{"coordinator_only", QT_TRANSLATE_NOOP("ExchangeText", "Only a coordinator may say this.")},

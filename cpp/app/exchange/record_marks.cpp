@@ -43,7 +43,7 @@ Result<QStringList> RecordMarks::of(store::Reader& reader, const Uuid& record) c
 {
     QStringList lines;
     if (m_differing.contains(record))
-        lines << MarkText::tr("People say different things of it: the highest is drawn until it is settled.");
+        lines << MarkText::tr("People differ on it: the highest is drawn until it is settled.");
     if (m_proposed.contains(record))
         lines << MarkText::tr("A change is proposed to it, and waits for a coordinator.");
     if (m_keptAside.contains(record)) lines << MarkText::tr("A change of it was kept aside.");

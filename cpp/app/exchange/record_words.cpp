@@ -60,21 +60,31 @@ QString RecordWords::titleOf(const std::vector<Change>& changes) const
     return parts.join(QStringLiteral(" · "));
 }
 
-QString RecordWords::valueOf(const std::string& kind, const std::string& field, const Value& value) const
+text::Animal RecordWords::animalOf(const std::vector<Change>& changes) const
+{
+    const Folded now = fold(changes);
+    const auto trap = store::trap(m_reader, now.kind == "trap" ? now.record : idIn(now, "trap"));
+    const auto found = trap && *trap ? m_animals.find((*trap)->pest) : m_animals.end();
+    return found == m_animals.end() ? text::Animal() : found->second;
+}
+
+QString RecordWords::valueOf(
+    const std::string& kind, const std::string& field, const Value& value, const text::Animal& animal) const
 {
     const RecordKind* known = findKind(kind);
     if (!known || !known->find(field)) return RecordText::tr("something from a newer version");
-    return text::valueWords(*known, field, value, [this](const Uuid& id) { return m_people.nameOf(id); });
+    return text::valueWords(
+        *known, field, value, [this](const Uuid& id) { return m_people.nameOf(id); }, animal);
 }
 
-QStringList RecordWords::linesOf(const Change& change) const
+QStringList RecordWords::linesOf(const Change& change, const text::Animal& animal) const
 {
     QStringList lines;
     for (const auto& [field, set] : change.fields)
         if (text::isWorthReading(field))
             //: field and value
             lines << RecordText::tr("%1: %2").arg(text::upperFirst(text::fieldName(change.kind, field)),
-                valueOf(change.kind, field, set.value));
+                valueOf(change.kind, field, set.value, animal));
     return lines;
 }
 

@@ -4,6 +4,7 @@
 #include <QString>
 
 #include "app/exchange/people.h"
+#include "app/trap_words.h"
 
 namespace duskrow::app {
 
@@ -11,17 +12,20 @@ namespace duskrow::app {
 class RecordWords {
 public:
     // reader, people  outlive this
-    RecordWords(store::Reader& reader, const People& people, const domain::Moment& now)
-        : m_reader(reader), m_people(people), m_now(now)
+    // animals         what is caught, by pest
+    RecordWords(store::Reader& reader, const People& people, Animals animals, const domain::Moment& now)
+        : m_reader(reader), m_people(people), m_animals(std::move(animals)), m_now(now)
     {
     }
 
     // "Visit of Tuesday 7 July · Slough corner · bertha 1"; the kind alone where nothing more is known.
     [[nodiscard]] QString titleOf(const std::vector<domain::Change>& changes) const;
-    [[nodiscard]] QString valueOf(
-        const std::string& kind, const std::string& field, const domain::Value& value) const;
+    // What the trap catches that a record is about: moths where nothing else is known.
+    [[nodiscard]] text::Animal animalOf(const std::vector<domain::Change>& changes) const;
+    [[nodiscard]] QString valueOf(const std::string& kind, const std::string& field,
+        const domain::Value& value, const text::Animal& animal) const;
     // "Catch: 47 moths", for every field worth reading.
-    [[nodiscard]] QStringList linesOf(const domain::Change& change) const;
+    [[nodiscard]] QStringList linesOf(const domain::Change& change, const text::Animal& animal) const;
     // "Ida, 9 July, 07:30"
     [[nodiscard]] QString whoAndWhen(const domain::Change& change) const;
 
@@ -30,6 +34,7 @@ private:
 
     store::Reader& m_reader;
     const People& m_people;
+    Animals m_animals;
     domain::Moment m_now;
 };
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/visit/visit_words.h"
+#include "domain/rules/no_count.h"
 #include "text/amounts.h"
 #include "text/code_names.h"
 
@@ -21,41 +22,6 @@ std::optional<NoCountReason> reasonOf(const QString& key)
     const auto found = std::find(noCountReasonNames.begin(), noCountReasonNames.end(), key.toStdString());
     if (found == noCountReasonNames.end()) return std::nullopt;
     return static_cast<NoCountReason>(found - noCountReasonNames.begin());
-}
-
-// Whether somebody who could not count for this reason will have thrown the catch out. A preset only.
-bool likelyEmptied(NoCountReason reason)
-{
-    return reason == NoCountReason::Fallen || reason == NoCountReason::Flooded
-        || reason == NoCountReason::Spoiled;
-}
-
-std::optional<TrapState> stateFor(NoCountReason reason)
-{
-    switch (reason) {
-    case NoCountReason::Fallen:
-        return TrapState::Fallen;
-    case NoCountReason::Missing:
-        return TrapState::Missing;
-    case NoCountReason::Flooded:
-        return TrapState::Flooded;
-    case NoCountReason::Spoiled:
-    case NoCountReason::Other:
-        return TrapState::Fine;
-    case NoCountReason::Access:
-        return std::nullopt; // nobody saw it
-    }
-    return std::nullopt;
-}
-
-void clearEstimate(Visit& visit)
-{
-    visit.countMethod.reset();
-    visit.partCounts.clear();
-    visit.partAmounts.clear();
-    visit.wholeAmount.reset();
-    visit.pestLow.reset();
-    visit.pestHigh.reset();
 }
 
 template <typename Q>
@@ -277,19 +243,7 @@ void VisitCountViewModel::couldNotCount(const QString& key)
     const auto reason = reasonOf(key);
     if (!reason) return tell({ErrorCode::UnknownCode, {"reason", key.toStdString()}});
     clearTrouble();
-    m_entry.change([&](VisitRecords& records) {
-        Visit& visit = records.visit;
-        visit.outcome = Outcome::CouldNotCount;
-        visit.reason = *reason;
-        visit.pest.reset();
-        visit.notIt.reset();
-        visit.unsure.reset();
-        visit.bees.reset();
-        clearEstimate(visit);
-        visit.emptied = likelyEmptied(*reason);
-        visit.state = stateFor(*reason);
-        visit.atLeast = hasFailed(visit) ? std::optional(true) : std::nullopt;
-    });
+    m_entry.change([&](VisitRecords& records) { sayCouldNotCount(records.visit, *reason); });
 }
 
 void VisitCountViewModel::countAfterAll()

@@ -14,6 +14,7 @@ namespace {
 
 constexpr double mapWidth = 460;
 constexpr double chartWidth = 460;
+constexpr std::size_t mostCellsShown = 12;
 
 std::string element(const std::string& name, const std::string& text, const std::string& kind = {})
 {
@@ -76,6 +77,19 @@ std::string figuresHtml(const BulletinWords& words)
     return html + "</ul>\n";
 }
 
+// The map shows the cells as well: a long list of them stays closed on the screen and off the paper until
+// somebody opens it.
+std::string cellsHtml(const BulletinWords& words)
+{
+    if (words.cells.empty()) return {};
+    const std::string table = areaTableHtml(words.cells, words.cellColumns, "each");
+    if (words.cells.size() <= mostCellsShown)
+        return "<section>\n" + element("h2", words.cellsHeading) + table + "</section>\n";
+    const std::string heading = words.cellsHeading + " (" + std::to_string(words.cells.size()) + ")";
+    return "<section>\n<details>\n<summary>" + element("h2", heading) + "</summary>\n" + table
+        + "</details>\n</section>\n";
+}
+
 std::string weeksHtml(const BulletinWords& words)
 {
     std::string html =
@@ -134,9 +148,7 @@ std::string bodyHtml(const BulletinDocument& document)
         + areaTableHtml(words.districts, words.columns, "all")
         + "</section>\n<div class=\"two\">\n<section>\n" + element("h2", words.chartHeading)
         + drawn(chartOf(document, chartWidth), "chart") + weeksHtml(words) + "</section>\n<div>\n";
-    if (!words.cells.empty())
-        html += "<section>\n" + element("h2", words.cellsHeading)
-            + areaTableHtml(words.cells, words.cellColumns, "each") + "</section>\n";
+    html += cellsHtml(words);
     html += "<section>\n" + element("h2", words.privacyHeading) + paragraphs(words.privacy)
         + "</section>\n</div>\n</div>\n</main>\n<footer>\n" + filesHtml(document) + "</footer>\n";
     return html;

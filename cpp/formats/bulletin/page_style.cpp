@@ -49,7 +49,9 @@ thead th{font-size:.85rem;color:var(--soft);vertical-align:bottom}
 .plain tbody tr:last-child th,.plain tbody tr:last-child td{font-weight:600}
 .why{color:var(--soft);font-weight:400}
 a{color:inherit;text-underline-offset:.2em}
-a:focus-visible,.wide:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
+summary{cursor:pointer;padding:.3rem 0}
+summary h2{display:inline}
+a:focus-visible,summary:focus-visible,.wide:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
 footer{color:var(--soft);padding-bottom:2rem;font-size:.9rem}
 @media (min-width:56rem){
 .figures{grid-template-columns:repeat(4,1fr)}

@@ -50,7 +50,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         Words {
-            text: qsTr("To look at; they are made all the same")
+            text: qsTr("Worth a look; these are brought in all the same")
             kind: "strong"
             Layout.fillWidth: true
         }

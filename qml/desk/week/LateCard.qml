@@ -16,7 +16,7 @@ Card {
     }
 
     Words {
-        text: qsTr("Nothing has come in: a message")
+        text: qsTr("Nothing has come in. A message to send:")
         kind: "strong"
         Layout.fillWidth: true
     }

@@ -66,7 +66,7 @@ Sheet {
 
     PlainButton {
         objectName: "leaveOutNo"
-        text: qsTr("It counts on")
+        text: qsTr("Do not leave it out")
         Layout.fillWidth: true
         onClicked: root.close()
     }

@@ -17,12 +17,17 @@ Item {
     required property string error
     required property string kept
     required property bool keeping
+    property list<string> reasonKeys
+    property list<string> reasonLabels
+    property bool asksWhy: false
     readonly property bool isOpen: root.kept.length === 0
-    readonly property bool beside: root.width >= 640 * Theme.textScale
+    readonly property bool beside: root.width >= 760 * Theme.textScale
+    readonly property bool isAtHand: count.activeFocus || reporter.activeFocus || none.activeFocus || root.asksWhy
 
     signal countTyped(string words)
     signal whoTyped(string words)
     signal accepted
+    signal noCount(string reason)
     signal moved(int by)
 
     function takeFocus(): void {
@@ -42,7 +47,7 @@ Item {
         id: grid
         y: Theme.gapSmall
         width: root.width
-        columns: root.beside ? 3 : 2
+        columns: root.beside ? 4 : 2
         columnSpacing: Theme.gapSmall
         rowSpacing: Theme.gapTiny
 
@@ -124,9 +129,36 @@ Item {
             }
         }
 
+        PlainButton {
+            id: none
+            objectName: "none"
+            // Where there is no room beside, only the row at hand has it: the others stay short.
+            visible: root.isOpen && (root.beside || root.isAtHand)
+            enabled: !root.keeping
+            text: root.asksWhy ? qsTr("It was counted") : qsTr("No count")
+            leastHeight: Theme.touch
+            Layout.columnSpan: root.beside ? 1 : 2
+            Layout.alignment: Qt.AlignRight
+            onClicked: root.asksWhy = !root.asksWhy
+
+            Accessible.name: qsTr("%1 at %2", "no count, a trap").arg(none.text).arg(root.title)
+        }
+
+        ChoiceChips {
+            id: reasons
+            objectName: "reasons"
+            visible: root.isOpen && root.asksWhy
+            label: qsTr("Why there is no count")
+            keys: root.reasonKeys
+            labels: root.reasonLabels
+            Layout.columnSpan: root.beside ? 4 : 2
+            Layout.fillWidth: true
+            onPicked: reason => root.noCount(reason)
+        }
+
         FieldError {
             text: root.error
-            Layout.columnSpan: root.beside ? 3 : 2
+            Layout.columnSpan: root.beside ? 4 : 2
             Layout.fillWidth: true
         }
     }
