@@ -235,10 +235,6 @@
         <translation>Le piège médian a pris environ %1 en sept nuits : la moitié en a pris plus, l’autre moins.</translation>
     </message>
     <message>
-        <source>So far this season the median trap has caught about %1.</source>
-        <translation>Depuis le début de la saison, le piège médian a pris environ %1.</translation>
-    </message>
-    <message>
         <source>Nobody has published bands for this trap.</source>
         <translation>Personne n’a publié de classes pour ce piège.</translation>
     </message>
@@ -251,10 +247,6 @@
         <source>%1 none</source>
         <extracomment>a name of a band that no trap has reached</extracomment>
         <translation>%1 aucun</translation>
-    </message>
-    <message>
-        <source>Traps by the band reached so far: %1.</source>
-        <translation>Pièges selon la classe atteinte jusqu’ici : %1.</translation>
     </message>
     <message>
         <source>Bands are for whole seasons: a trap can still move up, never down.</source>
@@ -305,10 +297,6 @@
         <translation>Seules les larves comptées dans un champ renseignent sur ce champ. Ce que disent les étiquettes, la réglementation locale et un conseiller agréé passe avant tout ce qui est écrit ici.</translation>
     </message>
     <message>
-        <source>%1 of %2 traps counted; the median trap caught about %3 this week and about %4 so far.</source>
-        <translation>%1 pièges sur %2 relevés ; le piège médian a pris environ %3 cette semaine et environ %4 jusqu’ici.</translation>
-    </message>
-    <message>
         <source>What to do now</source>
         <translation>Que faire maintenant</translation>
     </message>
@@ -319,10 +307,6 @@
     <message>
         <source>about %1</source>
         <translation>environ %1</translation>
-    </message>
-    <message>
-        <source>fewer than 5 farms report</source>
-        <translation>moins de 5 fermes ont des relevés</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -346,10 +330,6 @@ one letter for north on a map</extracomment>
     <message>
         <source>W</source>
         <translation>O</translation>
-    </message>
-    <message>
-        <source>District by district</source>
-        <translation>District par district</translation>
     </message>
     <message>
         <source>District</source>
@@ -436,10 +416,6 @@ one letter for north on a map</extracomment>
         <translation>Les chiffres portent sur des zones où au moins 5 fermes ont des relevés, et aucune différence entre ces zones n’en concerne moins. Les lieux sont des districts entiers, ou des mailles fixes d’un dixième de degré dont seul le centre est donné.</translation>
     </message>
     <message>
-        <source>Figures are medians and bands, made round. No single trap’s catch, no name and no place of a trap is in any file.</source>
-        <translation>Les chiffres sont des médianes et des classes, arrondies. Aucun fichier ne contient la capture d’un seul piège, un nom ni l’emplacement d’un piège.</translation>
-    </message>
-    <message>
         <source>A published week does not move with late counts. Where those of five farms or more have changed, the week comes out again as a new issue.</source>
         <translation>Une semaine publiée ne bouge pas avec les relevés tardifs. Si ceux d’au moins cinq fermes ont changé, la semaine reparaît dans une nouvelle édition.</translation>
     </message>
@@ -501,6 +477,48 @@ one letter for north on a map</extracomment>
         <source>An invented district: its people, places and numbers are made up.</source>
         <translation>District inventé : les personnes, les lieux et les chiffres sont fictifs.</translation>
     </message>
+    <message>
+        <source>So far this season the median trap has caught %1.</source>
+        <translation>Depuis le début de la saison, le piège médian&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>The %1 traps counted in full this week, by the band reached so far: %2.</source>
+        <translation>Les %1 pièges relevés en entier cette semaine, par classe atteinte jusqu’ici&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Districts whose figures are held back may stand higher.</source>
+        <translation>Les districts dont les chiffres sont retenus peuvent être plus hauts.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 traps counted; the median trap caught %3 this week and %4 so far.</source>
+        <translation>%1 pièges sur %2 relevés&#xa0;; piège médian&#xa0;: %3 cette semaine et %4 jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>moths</comment>
+        <translation>aucune capture</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>moths</comment>
+        <translation>environ %1</translation>
+    </message>
+    <message>
+        <source>held back, so that no farm can be told from it</source>
+        <translation>retenu, pour qu’aucune ferme ne puisse être reconnue</translation>
+    </message>
+    <message>
+        <source>District by district: traps counted in full this week</source>
+        <translation>District par district&#xa0;: pièges relevés en entier cette semaine</translation>
+    </message>
+    <message>
+        <source>held back, or no trap</source>
+        <translation>retenu, ou aucun piège</translation>
+    </message>
+    <message>
+        <source>Figures are medians and bands, made round. Of the highest trap of an area only its band is told. No single trap’s catch, no name and no place of a trap is in any file.</source>
+        <translation>Les chiffres sont des médianes et des classes, arrondies. De la plus forte capture d’une zone, seule la classe est dite. Aucune capture d’un seul piège, aucun nom et aucun emplacement de piège ne figurent dans un fichier.</translation>
+    </message>
 </context>
 <context>
     <name>BulletinDraft</name>
@@ -516,12 +534,12 @@ one letter for north on a map</extracomment>
 <context>
     <name>BulletinPage</name>
     <message>
-        <source>–: fewer than 5 farms report, so nothing is said.</source>
-        <translation>–&#xa0;: moins de 5 fermes ont des relevés, donc rien n’est indiqué.</translation>
-    </message>
-    <message>
         <source>Districts that have no room here: %1. The web page has them.</source>
         <translation>Districts sans place ici&#xa0;: %1. Ils sont sur la page Web.</translation>
+    </message>
+    <message>
+        <source>–: held back, so that no farm can be told from it.</source>
+        <translation>–&#xa0;: retenu, pour qu’aucune ferme ne puisse être reconnue.</translation>
     </message>
 </context>
 <context>
@@ -2295,6 +2313,10 @@ one letter for north on a map</extracomment>
     <message>
         <source>It does not show whether these are degrees Celsius or Fahrenheit. Say which.</source>
         <translation>Rien n’indique si ce sont des degrés Celsius ou Fahrenheit. Dites-le.</translation>
+    </message>
+    <message>
+        <source>The first line of the table is no line of names: “%2” stands there. Put a line with the names of the columns above it.</source>
+        <translation>La première ligne du tableau ne contient pas de noms&#xa0;: on y trouve «&#xa0;%2&#xa0;». Ajoutez au-dessus une ligne avec les noms des colonnes.</translation>
     </message>
 </context>
 <context>
@@ -4809,6 +4831,14 @@ one letter for north on a map</extracomment>
         <source>and %1 more</source>
         <translation>et %1 de plus</translation>
     </message>
+    <message>
+        <source>Names of new districts</source>
+        <translation>Noms des nouveaux districts</translation>
+    </message>
+    <message>
+        <source>Names of new sites</source>
+        <translation>Noms des nouveaux sites</translation>
+    </message>
 </context>
 <context>
     <name>ImportColumn</name>
@@ -4881,6 +4911,22 @@ one letter for north on a map</extracomment>
     <message>
         <source>Take this year</source>
         <translation>Prendre cette année</translation>
+    </message>
+    <message>
+        <source>Were the traps emptied at each count?</source>
+        <translation>Les pièges ont-ils été vidés à chaque relevé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>nobody knows</source>
+        <translation>personne ne le sait</translation>
     </message>
 </context>
 <context>
@@ -5011,6 +5057,22 @@ one letter for north on a map</extracomment>
     <message>
         <source>Line %1, column “%2”: %3</source>
         <translation>Ligne %1, colonne «&#xa0;%2&#xa0;»&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Nobody knows. Counts are not added up: the higher of two stands, as a question.</source>
+        <translation>Personne ne le sait. Les relevés ne sont pas additionnés&#xa0;: le plus élevé de deux est retenu, comme question.</translation>
+    </message>
+    <message>
+        <source>Yes, where a row does not say otherwise: counts add up.</source>
+        <translation>Oui, sauf indication contraire d’une ligne&#xa0;: les relevés s’additionnent.</translation>
+    </message>
+    <message>
+        <source>No, where a row does not say otherwise: each count holds the one before it.</source>
+        <translation>Non, sauf indication contraire d’une ligne&#xa0;: chaque relevé contient le précédent.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 et %2 autres</translation>
     </message>
 </context>
 <context>
@@ -6458,10 +6520,6 @@ one letter for north on a map</extracomment>
         <translation>Semaines précédentes</translation>
     </message>
     <message>
-        <source>Fewer than 5 farms report, so no figures.</source>
-        <translation>Moins de 5 fermes ont des relevés, donc aucun chiffre.</translation>
-    </message>
-    <message>
         <source>%1 of %2 in, median %3 this week, %4 so far</source>
         <extracomment>traps counted, traps that stand out, moths</extracomment>
         <translation>%1 sur %2 relevés, médiane %3 cette semaine, %4 jusqu’ici</translation>
@@ -6481,6 +6539,10 @@ one letter for north on a map</extracomment>
     <message>
         <source>Week %1 of %2</source>
         <translation>Semaine %1 de %2</translation>
+    </message>
+    <message>
+        <source>No figures: held back, so that no farm can be told from them.</source>
+        <translation>Pas de chiffres&#xa0;: retenus, pour qu’aucune ferme ne puisse être reconnue.</translation>
     </message>
 </context>
 <context>
@@ -9736,10 +9798,6 @@ one letter for north on a map</extracomment>
         <translation>Aucun enregistrement de cette saison ne reçoit de signalement.</translation>
     </message>
     <message>
-        <source>Flags: %1. A flag asks to look; it changes no record.</source>
-        <translation>Signalements&#xa0;: %1. Un signalement invite à regarder&#xa0;; il ne change aucun enregistrement.</translation>
-    </message>
-    <message>
         <source>Published for the first time. The week is frozen from now on.</source>
         <translation>Publié pour la première fois. La semaine est figée à partir de maintenant.</translation>
     </message>
@@ -10104,6 +10162,50 @@ one letter for north on a map</extracomment>
     <message>
         <source>Rows refused</source>
         <translation>Lignes refusées</translation>
+    </message>
+    <message>
+        <source>No trap stood out in this week. Choose another.</source>
+        <translation>Aucun piège n’était en place cette semaine-là. Choisissez-en une autre.</translation>
+    </message>
+    <message>
+        <source>The text is the one given now; the figures stay as they were published.</source>
+        <translation>Le texte est celui donné maintenant&#xa0;; les chiffres restent tels qu’ils ont été publiés.</translation>
+    </message>
+    <message>
+        <source>No boundary in the file bears the name of: %1.</source>
+        <translation>Aucune limite du fichier ne porte le nom de&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>A look only: nothing was kept, and the week is not published.</source>
+        <translation>Aperçu seulement&#xa0;: rien n’a été enregistré et la semaine n’est pas publiée.</translation>
+    </message>
+    <message>
+        <source>Traps emptied at each count</source>
+        <translation>Pièges vidés à chaque relevé</translation>
+    </message>
+    <message>
+        <source>    Visit %1</source>
+        <translation>    Visite %1</translation>
+    </message>
+    <message>
+        <source>Flags: %1. A flag asks to look; it changes no record. To ask, correct, leave out or let stand, open the desk of the week in the app.</source>
+        <translation>Signalements&#xa0;: %1. Un signalement demande de regarder&#xa0;; il ne change aucun enregistrement. Pour demander, corriger, écarter ou maintenir, ouvrez le bureau de la semaine dans l’application.</translation>
+    </message>
+    <message>
+        <source>Nothing was imported on this device.</source>
+        <translation>Rien n’a été importé sur cet appareil.</translation>
+    </message>
+    <message>
+        <source>The station is here already: its place or the end of its day is changed to what was given.</source>
+        <translation>La station est déjà ici&#xa0;: son lieu ou la fin de sa journée sont remplacés par ce qui a été donné.</translation>
+    </message>
+    <message>
+        <source>New districts</source>
+        <translation>Nouveaux districts</translation>
+    </message>
+    <message>
+        <source>New sites</source>
+        <translation>Nouveaux sites</translation>
     </message>
 </context>
 <context>
@@ -12660,6 +12762,10 @@ one letter for north on a map</extracomment>
         <source>Written: %1 files, in %2.</source>
         <extracomment>the number of files, a folder</extracomment>
         <translation>Écrit&#xa0;: %1 fichiers, dans %2.</translation>
+    </message>
+    <message>
+        <source>No trap stood out in this week. Choose another.</source>
+        <translation>Aucun piège n’était en place cette semaine-là. Choisissez-en une autre.</translation>
     </message>
 </context>
 <context>

@@ -165,6 +165,12 @@ Result<WeekDraft> weekDraft(store::Reader& reader, const WeekAsked& asked, const
             made.outcome = WeekOutcome::NotOver;
             return made;
         }
+        const bool isAny = std::any_of(reports.begin(), reports.end(),
+            [](const WeekReport& report) { return report.isExpected || report.isCounted; });
+        if (!isAny) {
+            made.outcome = WeekOutcome::NoTraps;
+            return made;
+        }
         areas = areasOf(reports);
     }
     fillIn(made.bulletin, reports, season->names, areas);

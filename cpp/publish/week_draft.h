@@ -30,6 +30,7 @@ enum class WeekOutcome {
     Reissued,
     NotOver, // its counts are not all due yet
     NothingToReissue, // too few farms have changed
+    NoTraps, // none stood out in it, and none was counted
 };
 
 // Gives the protocol of a pest; it must outlive the draft.
@@ -38,7 +39,7 @@ using ProtocolOf = std::function<domain::Result<const domain::Protocol*>(const s
 // A week as it would be published: nothing is kept of it yet.
 struct WeekDraft {
     WeekOutcome outcome = WeekOutcome::New;
-    domain::Bulletin bulletin; // of a week that is not over: its head alone
+    domain::Bulletin bulletin; // of a week that is not over or had no traps: its head alone
     const domain::Protocol* protocol = nullptr;
     std::size_t waiting = 0; // traps whose change waits
     std::optional<domain::KeptIssue>

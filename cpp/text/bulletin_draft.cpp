@@ -46,12 +46,14 @@ public:
 
     [[nodiscard]] QString season(const AreaFigures& all) const
     {
-        const QString soFar = BulletinDraft::tr("So far this season the median trap has caught about %1.")
-                                  .arg(amount(all.seasonMedian));
+        const QString soFar = BulletinDraft::tr("So far this season the median trap has caught %1.")
+                                  .arg(aboutOrNone(all.seasonMedian));
         if (!all.typicalLevel)
             return soFar + u' ' + BulletinDraft::tr("Nobody has published bands for this trap.");
         QStringList groups;
+        std::size_t inFull = 0;
         for (const BandGroup& group : m_bulletin.bandGroups) {
+            inFull += group.traps;
             const QString name = bandGroupName(group, m_bulletin.bands, m_locale);
             if (group.traps > 0)
                 //: a name of a band; a number of traps
@@ -61,8 +63,8 @@ public:
                 groups << BulletinDraft::tr("%1 none").arg(name);
         }
         return soFar + u' '
-            + BulletinDraft::tr("Traps by the band reached so far: %1.")
-                  .arg(groups.join(QStringLiteral(", ")))
+            + BulletinDraft::tr("The %1 traps counted in full this week, by the band reached so far: %2.")
+                  .arg(whole(inFull), groups.join(QStringLiteral(", ")))
             + u' ' + BulletinDraft::tr("Bands are for whole seasons: a trap can still move up, never down.");
     }
 
@@ -72,7 +74,9 @@ public:
         const DistrictWeek* most = nullptr;
         QStringList highest;
         int level = 0;
+        bool isHeldBack = false;
         for (const DistrictWeek& district : m_bulletin.districts) {
+            isHeldBack = isHeldBack || !district.figures;
             if (!district.figures) continue;
             if (!most || district.figures->seasonMedian > most->figures->seasonMedian) most = &district;
             const int reached = district.figures->highestLevel.value_or(0);
@@ -90,6 +94,8 @@ public:
                 + BulletinDraft::tr("The highest band that any trap has reached is “%1”, in %2.")
                       .arg(bandGroupName({level, level, 0}, m_bulletin.bands, m_locale),
                           highest.join(QStringLiteral(", ")));
+        if (isHeldBack)
+            words += u' ' + BulletinDraft::tr("Districts whose figures are held back may stand higher.");
         return words;
     }
 
@@ -146,12 +152,18 @@ public:
 
     [[nodiscard]] QString summary(const AreaFigures& all) const
     {
-        return BulletinDraft::tr(
-            "%1 of %2 traps counted; the median trap caught about %3 this week and about %4 so far.")
-            .arg(whole(all.counted), whole(all.expected), amount(all.weekMedian), amount(all.seasonMedian));
+        return BulletinDraft::tr("%1 of %2 traps counted; the median trap caught %3 this week and %4 so far.")
+            .arg(whole(all.counted), whole(all.expected), aboutOrNone(all.weekMedian),
+                aboutOrNone(all.seasonMedian));
     }
 
 private:
+    [[nodiscard]] QString aboutOrNone(Moths median) const
+    {
+        return median == Moths{0} ? BulletinDraft::tr("none", "moths")
+                                  : BulletinDraft::tr("about %1", "moths").arg(amount(median));
+    }
+
     [[nodiscard]] QString amount(Moths count) const { return m_animal.amount(count, m_locale); }
 
     [[nodiscard]] QString whole(std::size_t count) const

@@ -42,7 +42,7 @@ AreaWords areaWords(const QString& name, const std::optional<AreaFigures>& figur
 {
     AreaWords words{utf8(name), {}, {}};
     if (!figures) {
-        words.reason = utf8(BulletinText::tr("fewer than 5 farms report"));
+        words.reason = utf8(BulletinText::tr("held back, so that no farm can be told from it"));
         return words;
     }
     words.cells = {utf8(BulletinText::tr("%1 of %2")
@@ -71,7 +71,7 @@ QString placeOf(GridCell cell, const QLocale& locale)
 
 void addTables(BulletinWords& words, const Bulletin& bulletin, const QLocale& locale)
 {
-    words.districtsHeading = utf8(BulletinText::tr("District by district"));
+    words.districtsHeading = utf8(BulletinText::tr("District by district: traps counted in full this week"));
     for (const QString& column : {BulletinText::tr("District"), BulletinText::tr("Traps counted"),
              BulletinText::tr("This week, median"), BulletinText::tr("Season so far, median"),
              BulletinText::tr("Band of the median"), BulletinText::tr("Highest band"),
@@ -107,7 +107,7 @@ void addMap(BulletinWords& words, const Bulletin& bulletin, const QLocale& local
         "No map this week: no boundaries of districts were given, and no cell has five farms that report."));
     //: one letter for north on a map
     words.north = utf8(BulletinText::tr("N"));
-    words.unknownLabel = utf8(BulletinText::tr("fewer than 5 farms report"));
+    words.unknownLabel = utf8(BulletinText::tr("held back, or no trap"));
     words.cellLabel = utf8(BulletinText::tr("cell of 0.1°"));
     for (const Band& band : bulletin.bands) words.bands.push_back(band.name.in(locale.name().toStdString()));
 }
@@ -138,9 +138,9 @@ void addPrivacy(BulletinWords& words)
             "Figures are given for areas in which at least 5 farms report, and for no difference "
             "between such areas that would be of fewer. Places are whole districts, or fixed cells of a "
             "tenth of a degree, of which only the middle is given.")),
-        utf8(BulletinText::tr(
-            "Figures are medians and bands, made round. No single trap’s catch, no name and no place "
-            "of a trap is in any file.")),
+        utf8(BulletinText::tr("Figures are medians and bands, made round. Of the highest trap of an area "
+                              "only its band is told. "
+                              "No single trap’s catch, no name and no place of a trap is in any file.")),
         utf8(BulletinText::tr(
             "A published week does not move with late counts. Where those of five farms or more have "
             "changed, the week comes out again as a new issue."))};

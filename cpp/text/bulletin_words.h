@@ -43,7 +43,7 @@ struct BulletinWords {
     std::string mapDescription;
     std::string mapEmpty; // where there is nothing to draw
     std::string north; // "N"
-    std::string unknownLabel; // "fewer than 5 farms report"
+    std::string unknownLabel; // "held back, or no trap"
     std::string cellLabel; // "cell of 0.1 degree"
     std::vector<std::string> bands; // names, the lowest first
     std::string chartHeading;

@@ -242,6 +242,11 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
         return {QT_TRANSLATE_NOOP("ErrorText",
             "Line %1 of the table cannot be read. Close its quotes, or give it all its columns.")};
     case ErrorCode::ColumnMissing:
+        if (error.args.size() > 1) // what stands there
+            return {QT_TRANSLATE_NOOP("ErrorText",
+                "The first line of the table is no line of names: “%2” stands there. Put a line with the "
+                "names of "
+                "the columns above it.")};
         return {QT_TRANSLATE_NOOP(
             "ErrorText", "The table has no column “%1”. Name the columns on its first line.")};
     case ErrorCode::PictureUnreadable:

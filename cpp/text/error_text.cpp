@@ -13,15 +13,16 @@ using domain::Error;
 
 namespace {
 
+constexpr qsizetype longestChoices = 600;
 constexpr qsizetype longestValue = 80; // characters; a path or a pasted text may be far longer
 
 // A value as it stands in a sentence: on one line, not too long, and not turning the line around.
-QString shown(const std::string& value)
+QString shown(const std::string& value, qsizetype longest = longestValue)
 {
     QString text = QString::fromStdString(value).simplified();
-    if (text.size() > longestValue) {
-        const bool splitsPair = text.at(longestValue - 2).isHighSurrogate();
-        text = text.left(longestValue - (splitsPair ? 2 : 1)) + QChar(0x2026);
+    if (text.size() > longest) {
+        const bool splitsPair = text.at(longest - 2).isHighSurrogate();
+        text = text.left(longest - (splitsPair ? 2 : 1)) + QChar(0x2026);
     }
     if (text.isRightToLeft()) text = QChar(0x2068) + text + QChar(0x2069);
     return text;
@@ -41,6 +42,8 @@ QString argument(const Error& error, std::size_t at, Shows shows)
     case Shows::Value:
         break;
     }
+    // Of the values there are, every one is named.
+    if (error.code == domain::ErrorCode::UnknownCode && at == 2) return shown(value, longestChoices);
     return shown(value);
 }
 
@@ -62,7 +65,9 @@ QString sentence(const Error& error)
         filled += argument(error, at, wanted.shows[at]);
         ++i;
     }
-    return upperFirst(filled);
+    // A name of a file stays as it is.
+    const bool beginsWithValue = words.startsWith(QStringLiteral("%1")) && wanted.shows[0] == Shows::Value;
+    return beginsWithValue ? filled : upperFirst(filled);
 }
 
 } // namespace duskrow::text

@@ -145,6 +145,28 @@ QString finding(const DayOrderFinding& found)
     return said(QT_TRANSLATE_NOOP("ImportText", "Every date can be read in one way only."));
 }
 
+QString namesFromFile(const std::vector<std::string>& names)
+{
+    constexpr std::size_t most = 12;
+    QStringList shown;
+    for (std::size_t i = 0; i < std::min(most, names.size()); ++i) shown << fromFile(names[i]);
+    const QString all = shown.join(QStringLiteral(", "));
+    return names.size() <= most
+        ? all
+        : said(QT_TRANSLATE_NOOP("ImportText", "%1 and %2 more")).arg(all).arg(names.size() - most);
+}
+
+QString emptiedFinding(std::optional<bool> emptied)
+{
+    if (!emptied)
+        return said(QT_TRANSLATE_NOOP(
+            "ImportText", "Nobody knows. Counts are not added up: the higher of two stands, as a question."));
+    return *emptied
+        ? said(QT_TRANSLATE_NOOP("ImportText", "Yes, where a row does not say otherwise: counts add up."))
+        : said(QT_TRANSLATE_NOOP(
+            "ImportText", "No, where a row does not say otherwise: each count holds the one before it."));
+}
+
 QString finding(const DecimalFinding& found)
 {
     switch (found.reason) {

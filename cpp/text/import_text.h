@@ -3,6 +3,9 @@
 
 #include <QString>
 
+#include <optional>
+#include <vector>
+
 #include "domain/import/count_row.h"
 #include "domain/import/table_form.h"
 
@@ -12,7 +15,13 @@ namespace duskrow::text {
 QString finding(const domain::EncodingFinding& found);
 QString finding(const domain::DelimiterFinding& found);
 QString finding(const domain::DayOrderFinding& found);
+// What is taken for the emptying of the traps where a row does not say.
+QString emptiedFinding(std::optional<bool> emptied);
+// "Elm flats, Poplar bend and 3 more"
+QString namesFromFile(const std::vector<std::string>& names);
 QString finding(const domain::DecimalFinding& found);
+// What is taken for the emptying of the traps where a row does not say.
+QString emptiedFinding(std::optional<bool> emptied);
 
 // What a column holds, "the latitude", or that it is kept out; and why.
 QString columnIs(const domain::MappedColumn& column);

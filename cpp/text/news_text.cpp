@@ -28,7 +28,7 @@ QString bandName(std::optional<int> level, std::span<const Band> bands, const QL
 
 QString newsLine(const AreaNews& area, const QLocale& locale)
 {
-    if (!area.figures) return News::tr("Fewer than 5 farms report, so no figures.");
+    if (!area.figures) return News::tr("No figures: held back, so that no farm can be told from them.");
     const AreaFigures& figures = *area.figures;
     //: traps counted, traps that stand out, moths
     return News::tr("%1 of %2 in, median %3 this week, %4 so far")

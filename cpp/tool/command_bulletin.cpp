@@ -41,6 +41,7 @@ struct BulletinLine {
     std::string kept;
     bool presentAbsent = false;
     bool reissue = false;
+    bool dryRun = false;
     bool asJson = false;
 };
 
@@ -106,6 +107,8 @@ const char* outcomeCode(WeekOutcome outcome)
         return "not_over";
     case WeekOutcome::NothingToReissue:
         return "nothing_to_reissue";
+    case WeekOutcome::NoTraps:
+        return "no_traps";
     }
     return "";
 }
@@ -131,6 +134,7 @@ void printOutcome(const WeekDraft& made)
         return;
     case WeekOutcome::NotOver:
     case WeekOutcome::NothingToReissue:
+    case WeekOutcome::NoTraps:
         return;
     }
 }
@@ -159,6 +163,8 @@ Result<int> refuse(const WeekDraft& made)
             "The counts of this week are not all due yet, and a published week is frozen. Publish it when it "
             "is "
             "over.")));
+    else if (made.outcome == WeekOutcome::NoTraps)
+        printError(said(QT_TRANSLATE_NOOP("Tool", "No trap stood out in this week. Choose another.")));
     else
         printError(said(QT_TRANSLATE_NOOP("Tool",
                             "No new issue: counts have changed at %1 traps, and nowhere at those of five "
@@ -168,14 +174,34 @@ Result<int> refuse(const WeekDraft& made)
     return notPublished;
 }
 
-Result<int> say(
-    const BulletinLine& line, const WeekDraft& made, const std::vector<formats::ExportedFile>& files)
+// What else is worth knowing of the files.
+void sayBesides(const BulletinLine& line, const WeekDraft& made, const formats::Overlay& overlay)
+{
+    if (!line.text.empty() && made.outcome == WeekOutcome::Again)
+        print(said(QT_TRANSLATE_NOOP(
+            "Tool", "The text is the one given now; the figures stay as they were published.")));
+    QStringList without;
+    if (!line.overlay.empty())
+        for (const DistrictWeek& district : made.bulletin.districts)
+            if (!formats::areaNamed(overlay, district.name)) without << QString::fromStdString(district.name);
+    if (!without.isEmpty())
+        print(said(QT_TRANSLATE_NOOP("Tool", "No boundary in the file bears the name of: %1."))
+                  .arg(without.join(QStringLiteral(", "))));
+}
+
+Result<int> say(const BulletinLine& line, const WeekDraft& made, const formats::Overlay& overlay,
+    const std::vector<formats::ExportedFile>& files)
 {
     if (line.asJson) {
         printJson(line, made, files);
         return 0;
     }
-    printOutcome(made);
+    if (line.dryRun)
+        print(
+            said(QT_TRANSLATE_NOOP("Tool", "A look only: nothing was kept, and the week is not published.")));
+    else
+        printOutcome(made);
+    sayBesides(line, made, overlay);
     const QDir folder(QString::fromStdString(line.out));
     for (const formats::ExportedFile& file : files) print(folder.filePath(QString::fromStdString(file.name)));
     return 0;
@@ -201,25 +227,31 @@ Result<int> publishWeek(const BulletinLine& line)
         line.kept.empty() ? line.store + "-bulletins" : line.kept, line.reissue, *today};
     auto made = publish::weekDraft(**reader, asked, [&](const std::string& pest) { return shelf.of(pest); });
     if (!made) return made.error();
-    if (made->outcome == WeekOutcome::NotOver || made->outcome == WeekOutcome::NothingToReissue)
+    if (made->outcome == WeekOutcome::NotOver || made->outcome == WeekOutcome::NothingToReissue
+        || made->outcome == WeekOutcome::NoTraps)
         return refuse(*made);
     text::BulletinWords words = text::bulletinWords(made->bulletin, *made->protocol, readers.locale());
-    if (!line.text.empty()) {
-        const auto own = publish::readWhole(QString::fromStdString(line.text));
-        if (!own) return own.error();
-        words.paragraphs = text::ownParagraphs(QString::fromStdString(*own));
-    }
-    const auto kept = keepAll(line, season->id, *made, publishedAt(line, *today), words, **reader);
-    if (!kept) return kept.error();
+    // Words that a coordinator published stay until others are given.
+    const auto own = !line.text.empty() ? publish::readWhole(QString::fromStdString(line.text))
+        : line.language.empty()         ? publish::publishedText(**reader, *made)
+                                        : Result<std::string>(std::string());
+    if (!own) return own.error();
+    if (!own->empty()) words.paragraphs = text::ownParagraphs(QString::fromStdString(*own));
+    if (!line.dryRun)
+        if (const auto kept = keepAll(line, season->id, *made, publishedAt(line, *today), words, **reader);
+            !kept)
+            return kept.error();
     const auto files = publish::publishedFiles({*made, words, *overlay, *key,
         line.presentAbsent ? formats::OccurrenceTerms::Present : formats::OccurrenceTerms::Detected,
         readers.locale()});
     if (!files) return files.error();
     // A hub that this store exchanges with is given what it is to serve.
-    for (const std::string& folder : {store::publicFolder(line.store).string(), line.out})
+    std::vector<std::string> folders{line.out};
+    if (!line.dryRun) folders.push_back(store::publicFolder(line.store).string());
+    for (const std::string& folder : folders)
         if (const auto written = publish::writeFiles(QString::fromStdString(folder), *files); !written)
             return written.error();
-    return say(line, *made, *files);
+    return say(line, *made, *overlay, *files);
 }
 
 } // namespace
@@ -251,6 +283,7 @@ Work declareBulletin(CLI::App& line)
         ->type_name("DAY");
     line.add_flag("--reissue", typed->reissue,
         "Publish the week again where counts of five farms or more have changed");
+    line.add_flag("--dry-run", typed->dryRun, "Write the files to be looked at, and publish nothing");
     line.add_flag("--present-absent", typed->presentAbsent,
         "In the archive say present and absent, for readers that do not know detected and notDetected");
     line.add_flag("--json", typed->asJson, "Say as JSON what was written");

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <QCoreApplication>
 
+#include "store/queries.h"
+#include "text/amounts.h"
 #include "text/field_names.h"
 #include "text/value_words.h"
 #include "tool/arguments.h"
@@ -21,12 +23,26 @@ struct DifferencesLine {
     bool asJson = false;
 };
 
-void printDifference(const OpenField& open)
+// "Tuesday 7 July 2026 · Slough corner · bertha 1", as far as it is known.
+QString placeOf(store::Reader& reader, const OpenField& open)
+{
+    QStringList parts;
+    if (open.day) parts << text::day(*open.day);
+    const auto trap = store::trap(reader, open.trap);
+    const auto site = store::site(reader, trap && *trap ? (*trap)->site : open.site);
+    if (site && *site) parts << QString::fromStdString((*site)->name);
+    if (trap && *trap && !(*trap)->tag.empty()) parts << QString::fromStdString((*trap)->tag);
+    return parts.join(QStringLiteral(" · "));
+}
+
+void printDifference(store::Reader& reader, const OpenField& open)
 {
     const RecordKind* kind = findKind(open.kind);
     print(QStringLiteral("%1 %2: %3 (%4)")
               .arg(text::kindName(open.kind), QString::fromStdString(formatUuid(open.record)),
                   text::fieldName(open.kind, open.field), QString::fromStdString(open.field)));
+    if (const QString place = placeOf(reader, open); !place.isEmpty())
+        print(QStringLiteral("  %1").arg(place));
     for (const OpenValue& value : open.values) {
         const QString words = kind ? text::valueWords(*kind, open.field, value.value,
                                   [](const Uuid& id) { return QString::fromStdString(formatUuid(id)); })
@@ -52,7 +68,7 @@ Result<int> sayDifferences(const DifferencesLine& line)
         return 0;
     }
     if (open->empty()) print(QCoreApplication::translate("Tool", "Nothing differs."));
-    for (const OpenField& one : *open) printDifference(one);
+    for (const OpenField& one : *open) printDifference(*seen->reader, one);
     for (const store::AsideChange& one : *aside)
         print(QCoreApplication::translate("Tool", "Kept aside: a change of %1 %2 (%3), %4.")
                   .arg(text::kindName(one.kind), QString::fromStdString(formatUuid(one.record)),

@@ -43,6 +43,9 @@ void printFlag(const SeasonRecords& records, const Flag& flag, ProtocolShelf& sh
         if (const Trap* trap = trapIn(records, count.trap))
             print(QStringLiteral("      %1: %2").arg(records.title(*trap), text::countNearby(count)));
     print(QStringLiteral("    %1").arg(text::goodCounts(flag.check)));
+    if (!flag.visit.isNil())
+        print(said(QT_TRANSLATE_NOOP("Tool", "    Visit %1"))
+                  .arg(QString::fromStdString(formatUuid(flag.visit))));
 }
 
 QString memberName(const SeasonRecords& records, const Uuid& member)
@@ -88,7 +91,9 @@ void printFlags(
         printFlag(records, flag, shelf);
     }
     print(QString());
-    print(said(QT_TRANSLATE_NOOP("Tool", "Flags: %1. A flag asks to look; it changes no record."))
+    print(said(QT_TRANSLATE_NOOP("Tool",
+                   "Flags: %1. A flag asks to look; it changes no record. To ask, correct, leave out or let "
+                   "stand, open the desk of the week in the app."))
               .arg(flags.size()));
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <QCoreApplication>
 
+#include "store/import_ledger.h"
 #include "text/amounts.h"
+#include "text/import_text.h"
 #include "tool/arguments.h"
 #include "tool/commands.h"
 #include "tool/import_undoing.h"
@@ -58,8 +60,30 @@ Result<int> importTable(Holding& holding, const ImportLine& line)
     return preview->plan.refused.rows > 0 || run.isStopped ? someRefused : 0;
 }
 
+Result<int> listImports(const ImportLine& line)
+{
+    const auto reader = openToLook(line.store, line.keys);
+    if (!reader) return reader.error();
+    const auto imports = store::importsNoted(**reader);
+    if (!imports) return imports.error();
+    nlohmann::ordered_json all = nlohmann::ordered_json::array();
+    for (const store::ImportNoted& import : *imports) {
+        all.push_back({{"import", import.id}, {"file", import.file}});
+        if (!line.asJson)
+            print(
+                QStringLiteral("%1  %2").arg(QString::fromStdString(import.id), text::fromFile(import.file)));
+    }
+    if (line.asJson)
+        print(QString::fromStdString(
+            all.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace)));
+    else if (imports->empty())
+        print(said(QT_TRANSLATE_NOOP("Tool", "Nothing was imported on this device.")));
+    return 0;
+}
+
 Result<int> import(const ImportLine& line)
 {
+    if (line.list) return listImports(line);
     if (line.file.empty() && line.undo.empty()) return Error{ErrorCode::Empty, {"file"}};
     auto holding = openToWrite(line.store, line.keys);
     if (!holding) return holding.error();
@@ -94,9 +118,15 @@ Work declareImport(CLI::App& line)
     line.add_option(
             "--trap-type", typed->trapType, "The type of new traps (the protocol's usual one if left out)")
         ->type_name("ID");
+    line.add_option("--emptied", typed->emptied,
+            "Whether the traps were emptied at each count, where a row does not say: yes (if left out), no "
+            "or "
+            "unsaid. Only counts of emptied traps add up")
+        ->type_name("ANSWER");
     line.add_flag("--dry-run", typed->dryRun, "Show what would be made or taken back, and keep nothing");
     line.add_option("--undo", typed->undo, "Take an import back, by its id or the name of its file")
         ->type_name("IMPORT");
+    line.add_flag("--list", typed->list, "The imports of this device, by id and name of the file");
     line.add_flag("--json", typed->asJson, "The preview and what was kept, for other programs");
     addKeys(line, typed->keys);
     addProtocols(line, typed->protocols);

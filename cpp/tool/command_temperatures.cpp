@@ -46,6 +46,7 @@ struct TemperaturesPreview {
     formats::TemperatureReading reading;
     ImportPlan plan;
     std::optional<int> dayEndsMinute; // of the station's own day; nothing where nobody told it
+    bool isStationChanged = false; // one that is there already
 };
 
 std::size_t madeOf(const ImportPlan& plan, const char* kind)
@@ -82,7 +83,8 @@ Result<TemperaturesPreview> previewOf(Holding& holding, const TemperaturesLine& 
     plan.repeated = reading->repeated;
     const auto there = std::ranges::find(*stations, station, &Station::id);
     if (!told.dayEndsMinute && there != stations->end()) told.dayEndsMinute = there->dayEndsMinute;
-    return TemperaturesPreview{std::move(*reading), std::move(plan), told.dayEndsMinute};
+    const bool isChanged = there != stations->end() && madeOf(plan, "station") > 0;
+    return TemperaturesPreview{std::move(*reading), std::move(plan), told.dayEndsMinute, isChanged};
 }
 
 Json previewJson(const TemperaturesPreview& preview)
@@ -119,6 +121,9 @@ void printPreview(const TemperaturesPreview& preview)
     print(said(QT_TRANSLATE_NOOP("Tool", "Day: “%1”. Lowest: “%2”. Highest: “%3”. Degrees: %4."))
               .arg(heading(reading.columns.day), heading(reading.columns.minimum),
                   heading(reading.columns.maximum), QString::fromLatin1(codeOf(*reading.scale.unit))));
+    if (preview.isStationChanged)
+        print(said(QT_TRANSLATE_NOOP("Tool",
+            "The station is here already: its place or the end of its day is changed to what was given.")));
     if (preview.dayEndsMinute)
         print(said(QT_TRANSLATE_NOOP("Tool", "A day of the station ends at %1."))
                   .arg(text::timeOfDay(*preview.dayEndsMinute)));

@@ -27,7 +27,20 @@ Result<std::vector<OpenField>> openFields(store::Reader& reader, const Uuid& pro
         const auto folded = store::foldedRecord(reader, roster, programme, one.record);
         if (!folded) return folded.error();
         if (!*folded) continue;
-        OpenField field{one.record, one.kind, one.field, (*folded)->site, {}};
+        const auto textIn = [&](const char* name) {
+            const auto found = (*folded)->values.find(name);
+            const auto* held =
+                found == (*folded)->values.end() ? nullptr : std::get_if<std::string>(&found->second);
+            return held ? *held : std::string();
+        };
+        const auto day = parseDay(textIn("day"));
+        OpenField field{.record = one.record,
+            .kind = one.kind,
+            .field = one.field,
+            .site = (*folded)->site,
+            .trap = one.kind == "trap" ? one.record : parseUuid(textIn("trap")).value_or(Uuid{}),
+            .day = day ? std::optional(*day) : std::nullopt,
+            .values = {}};
         for (const Difference& difference : (*folded)->differences)
             if (difference.field == one.field)
                 for (const Head& head : difference.heads)
@@ -47,7 +60,8 @@ Json differencesJson(const std::vector<OpenField>& open, const std::vector<store
             values.push_back({{"change", formatRef(value.change)}, {"value", Json(jsonOf(value.value))},
                 {"member", value.member}});
         differences.push_back({{"record", formatUuid(one.record)}, {"kind", one.kind}, {"field", one.field},
-            {"values", std::move(values)}});
+            {"trap", one.trap.isNil() ? Json() : Json(formatUuid(one.trap))},
+            {"day", one.day ? Json(formatDay(*one.day)) : Json()}, {"values", std::move(values)}});
     }
     Json keptAside = Json::array();
     for (const store::AsideChange& one : aside)

@@ -20,6 +20,8 @@ struct OpenField {
     std::string kind;
     std::string field;
     domain::Uuid site;
+    domain::Uuid trap; // nil where the record is of none
+    std::optional<domain::LocalDay> day;
     std::vector<OpenValue> values;
 };
 

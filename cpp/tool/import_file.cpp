@@ -92,6 +92,12 @@ Result<ImportTerms> termsOf(const ImportLine& line, const KnownRecords& known, c
     const auto protocol = protocolOf(*pest, line.protocols);
     if (!protocol) return protocol.error();
     ImportTerms terms{programme, protocol->id, protocol->version, protocol->trapTypes.front().id};
+    if (line.emptied == "unsaid")
+        terms.emptied = std::nullopt;
+    else if (!line.emptied.empty() && line.emptied != "yes" && line.emptied != "no")
+        return unknown("emptied", line.emptied, "yes, no, unsaid");
+    else
+        terms.emptied = line.emptied != "no";
     if (line.trapType.empty()) return terms;
     std::string all;
     for (const auto& type : protocol->trapTypes) {

@@ -21,8 +21,10 @@ struct ImportLine {
     std::string year;
     std::string pest;
     std::string trapType;
+    std::string emptied;
     std::vector<std::string> columns;
     std::string undo;
+    bool list = false;
     bool dryRun = false;
     bool asJson = false;
 };

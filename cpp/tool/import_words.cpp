@@ -109,10 +109,15 @@ void printPreview(const ImportPreview& preview)
     row(said(QT_TRANSLATE_NOOP("Tool", "Pest")),
         said(QT_TRANSLATE_NOOP("Tool", "%1, protocol version %2, trap type %3"))
             .arg(plain(terms.pest), plain(terms.protocolVersion), plain(terms.trapType)));
+    row(said(QT_TRANSLATE_NOOP("Tool", "Traps emptied at each count")), text::emptiedFinding(terms.emptied));
     print(QString());
     printColumns(reading.columns);
     print(QString());
     row(said(QT_TRANSLATE_NOOP("Tool", "Makes")), countsByKind(plan.made));
+    if (const auto names = plan.newNames("district"); !names.empty())
+        row(said(QT_TRANSLATE_NOOP("Tool", "New districts")), text::namesFromFile(names));
+    if (const auto names = plan.newNames("site"); !names.empty())
+        row(said(QT_TRANSLATE_NOOP("Tool", "New sites")), text::namesFromFile(names));
     row(said(QT_TRANSLATE_NOOP("Tool", "Rows already there")), number(plan.alreadyThere));
     row(said(QT_TRANSLATE_NOOP("Tool", "Rows said twice")), number(plan.repeated));
     if (plan.trapsWithoutSetDay > 0)
@@ -133,10 +138,11 @@ Json previewJson(const ImportPreview& preview)
     for (const auto& [kind, count] : plan.made) makes[kind] = count;
     return {{"import", import.id}, {"file", import.file}, {"form", formJson(reading)}, {"pest", terms.pest},
         {"protocol_version", terms.protocolVersion}, {"trap_type", terms.trapType},
-        {"columns", std::move(columns)}, {"makes", std::move(makes)}, {"already_there", plan.alreadyThere},
-        {"said_twice", plan.repeated}, {"traps_without_set_day", plan.trapsWithoutSetDay},
-        {"rows_refused", plan.refused.rows}, {"refused", wordsJson(plan.refused)},
-        {"rows_to_look_at", plan.notes.rows}, {"notes", wordsJson(plan.notes)}};
+        {"emptied", terms.emptied ? Json(*terms.emptied) : Json()}, {"columns", std::move(columns)},
+        {"makes", std::move(makes)}, {"already_there", plan.alreadyThere}, {"said_twice", plan.repeated},
+        {"traps_without_set_day", plan.trapsWithoutSetDay}, {"rows_refused", plan.refused.rows},
+        {"refused", wordsJson(plan.refused)}, {"rows_to_look_at", plan.notes.rows},
+        {"notes", wordsJson(plan.notes)}};
 }
 
 } // namespace duskrow::tool

@@ -110,6 +110,40 @@ private Q_SLOTS:
         QCOMPARE(zeros, 1);
     }
 
+    // Counts add up only where the trap was emptied: a row says it, or the terms for all that do not.
+    void whetherTheTrapWasEmptied_data()
+    {
+        QTest::addColumn<std::optional<bool>>("ofTheRow");
+        QTest::addColumn<std::optional<bool>>("ofTheTable");
+        QTest::addColumn<std::optional<bool>>("made");
+        const auto row = [](const char* claim, std::optional<bool> ofTheRow, std::optional<bool> ofTheTable,
+                             std::optional<bool> made) {
+            QTest::newRow(claim) << ofTheRow << ofTheTable << made;
+        };
+        row("as protocols ask, where nobody says", {}, ImportTerms{}.emptied, true);
+        row("the table says no", {}, false, false);
+        row("nobody knows", {}, {}, {});
+        row("the row says no", false, true, false);
+        row("the row alone says yes", true, {}, true);
+    }
+
+    void whetherTheTrapWasEmptied()
+    {
+        QFETCH(const std::optional<bool>, ofTheRow);
+        QFETCH(const std::optional<bool>, ofTheTable);
+        QFETCH(const std::optional<bool>, made);
+        CountRow row = rowOf(2, "Slough corner", "1", june8, 4);
+        row.emptied = ofTheRow;
+        ImportTerms asked = terms;
+        asked.emptied = ofTheTable;
+        const ImportPlan plan = planImport({row}, {}, {}, asked);
+        const Edit edit = plan.edit(plan.size() - 1);
+        QVERIFY(checkEdit(edit));
+        const auto found = edit.fields.find("emptied");
+        QCOMPARE(
+            found == edit.fields.end() ? std::nullopt : std::optional(std::get<bool>(found->second)), made);
+    }
+
     void theSameAgainMakesNothing()
     {
         const ImportPlan first = planImport(twoTraps(), {}, {}, terms);

@@ -47,6 +47,7 @@ ExchangeStory {
         compare(page.model.trouble, "");
         compare(makesOf(page)["New: visit"], "3");
         compare(makesOf(page)["New: site"], "2");
+        compare(makesOf(page)["Names of new sites"], "Elm flats, Poplar bend");
         compare(at.world.changes(), before, "nothing is kept while it is looked at");
         bring(page);
         verify(page.model.doneLine.endsWith("records were brought in."), page.model.doneLine);
@@ -95,6 +96,33 @@ ExchangeStory {
         bring(page);
         const days = at.world.recordsOf("visit").map(visit => at.world.fieldOf("visit", visit, "day")).sort();
         compare(days, ["2024-03-04", "2024-04-04", "2026-07-06"]);
+    }
+
+    // Counts of past years add up only where the traps were emptied: said on the screen, and by a column.
+    function test_whetherTheTrapsWereEmptied_data() {
+        return [
+            { tag: "as protocols ask", text: test.good, chip: "", kept: true, says: "Yes," },
+            { tag: "said otherwise", text: test.good, chip: "chip_no", kept: false, says: "No," },
+            { tag: "nobody knows", text: test.good, chip: "chip_unsaid", kept: undefined, says: "Nobody knows." },
+            { tag: "by a column", text: "site,date,count,emptied\nElm flats,2024-06-10,3,yes\n", chip: "chip_no", kept: true, says: "No," }
+        ];
+    }
+
+    function test_whetherTheTrapsWereEmptied(data) {
+        const at = made();
+        const page = looking(at, data.text);
+        compare(page.model.emptied, "yes");
+        if (data.chip) {
+            tap(find(page, "emptied"), data.chip);
+            tryVerify(() => !page.model.isReading);
+            wait(0);
+        }
+        verify(find(page, "emptiedLine").text.startsWith(data.says), find(page, "emptiedLine").text);
+        bring(page);
+        const brought = at.world.recordsOf("visit").filter(visit => at.world.fieldOf("visit", visit, "day").startsWith("2024"));
+        verify(brought.length > 0);
+        for (const visit of brought)
+            compare(at.world.fieldOf("visit", visit, "emptied"), data.kept);
     }
 
     // One column a week: the year is said by hand, and the week is the programme's.

@@ -193,6 +193,6 @@ DeskStory {
         const own = texts.findIndex(text => text === "West bench");
         verify(own >= 0 && own < texts.findIndex(text => text === "East bench"), texts.join("|"));
         verify(texts.some(text => text.includes("never decides a spray")));
-        verify(texts.some(text => text.includes("Fewer than 5 farms report")));
+        verify(texts.some(text => text.includes("held back, so that no farm can be told")));
     }
 }

@@ -62,13 +62,42 @@ private Q_SLOTS:
         const auto words = text::bulletinWords(bulletinOf(FlightPhase::Rising), m_protocol);
         QCOMPARE(words.title, std::string("Bertha armyworm: week 28 of 2026"));
         const QString all = joined(words.paragraphs);
-        for (const char* said : {"12 of 12 traps were counted this week.", "about 25 moths in seven nights",
-                 "about 310 moths", "low 5, uncertain 7, moderate none, high none",
-                 "North has the highest median so far", "“uncertain”, in North", "The flight is rising"})
+        for (const char* said :
+            {"12 of 12 traps were counted this week.", "about 25 moths in seven nights", "about 310 moths",
+                "The 12 traps counted in full this week, by the band reached so far: low 5, uncertain 7, "
+                "moderate none, high none.",
+                "North has the highest median so far", "“uncertain”, in North", "The flight is rising"})
             QVERIFY2(
                 all.contains(QString::fromUtf8(said)), qPrintable(QString::fromUtf8(said) + u'\n' + all));
         QCOMPARE(words.districts.size(), std::size_t{2});
         QCOMPARE(words.districts[1].cells[0], std::string("12 of 12"));
+    }
+
+    // A district that is held back may be the one where most were caught.
+    void whatIsHeldBackIsSaid()
+    {
+        Bulletin bulletin = bulletinOf(FlightPhase::Rising);
+        const QString said = QStringLiteral("Districts whose figures are held back may stand higher.");
+        QVERIFY(!joined(text::bulletinWords(bulletin, m_protocol).paragraphs).contains(said));
+        bulletin.districts.push_back({"South", std::nullopt});
+        const auto words = text::bulletinWords(bulletin, m_protocol);
+        QVERIFY(joined(words.paragraphs).contains(said));
+        QCOMPARE(
+            words.districts.back().reason, std::string("held back, so that no farm can be told from it"));
+    }
+
+    void nothingCaughtIsNoNumber()
+    {
+        Bulletin bulletin = bulletinOf(FlightPhase::Rising);
+        bulletin.whole->weekMedian = Moths{0};
+        bulletin.whole->seasonMedian = Moths{0};
+        const auto words = text::bulletinWords(bulletin, m_protocol);
+        const QString all = joined(words.paragraphs);
+        QVERIFY2(all.contains(QStringLiteral("So far this season the median trap has caught none.")),
+            qPrintable(all));
+        QVERIFY(!all.contains(QStringLiteral("about 0")));
+        QCOMPARE(words.summary,
+            std::string("12 of 12 traps counted; the median trap caught none this week and none so far."));
     }
 
     void whatABandMeansWaitsForMostOfTheFlight()

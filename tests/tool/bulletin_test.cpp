@@ -319,6 +319,39 @@ private Q_SLOTS:
         QVERIFY(page.contains("<p>First words.</p>"));
         QVERIFY(page.contains("&lt;b&gt;Second&lt;/b&gt; words."));
         QVERIFY(!page.contains("<b>Second"));
+        // They stay until others are given.
+        QCOMPARE(run("bulletin @demo @later --week 2026-W27 --on 2026-07-14").exit, 0);
+        QVERIFY(bytesOf(QStringLiteral("later/bulletin-2026-W27.html")).contains("<p>First words.</p>"));
+    }
+
+    void aLookPublishesNothing()
+    {
+        const Ran look = run("bulletin @demo @look --week 2026-W26 --on 2026-07-14 --dry-run");
+        QVERIFY2(look.exit == 0, qPrintable(look.err));
+        QVERIFY2(look.out.contains(QStringLiteral("A look only: nothing was kept")), qPrintable(look.out));
+        QVERIFY(bytesOf(QStringLiteral("look/bulletin-2026-W26.html")).contains("week 26 of 2026"));
+        QVERIFY(!QFile::exists(path(QStringLiteral("demo-bulletins/public/bulletin-2026-W26.html"))));
+        const Ran published = run("bulletin @demo @w26 --week 2026-W26 --on 2026-07-14");
+        QVERIFY2(published.out.contains(QStringLiteral("Published for the first time")),
+            qPrintable(published.out));
+    }
+
+    void aWeekWithoutTrapsIsNotPublished()
+    {
+        const Ran ran = run("bulletin @demo @march --week 2026-W10 --on 2026-07-14");
+        QCOMPARE(ran.exit, 1);
+        QVERIFY2(ran.err.contains(QStringLiteral("No trap stood out in this week.")), qPrintable(ran.err));
+        QVERIFY(!QFile::exists(path(QStringLiteral("march"))));
+    }
+
+    void boundariesWithoutADistrictAreSaid()
+    {
+        writeFile("far.geojson",
+            R"({"type":"Feature","properties":{"name":"Nowhere"},"geometry":{"type":"Polygon","coordinates":[[[0,0],[1,0],[1,1],[0,0]]]}})");
+        const Ran ran = run("bulletin @demo @far --week 2026-W27 --on 2026-07-14 --overlay @far.geojson");
+        QVERIFY2(ran.exit == 0, qPrintable(ran.err));
+        QVERIFY2(ran.out.contains(QStringLiteral("No boundary in the file bears the name of: ")),
+            qPrintable(ran.out));
     }
 
     void whatIsWrongIsSaid_data()

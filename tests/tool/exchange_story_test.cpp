@@ -196,6 +196,10 @@ private Q_SLOTS:
 
         for (const QString& device : devices) {
             const QJsonArray open = story.differences(device);
+            const QString said =
+                story.run(device, {QStringLiteral("differences"), u'@' + QString(device)}).out;
+            QVERIFY2(said.contains(QStringLiteral(" 2026 · ")), qPrintable(said)); // day, site and trap
+            QVERIFY(!open[0].toObject()[QStringLiteral("trap")].isNull());
             QCOMPARE(open.size(), 1);
             QCOMPARE(open[0].toObject()[QStringLiteral("field")].toString(), QStringLiteral("pest"));
             QCOMPARE(open[0].toObject()[QStringLiteral("values")].toArray().size(), 2);

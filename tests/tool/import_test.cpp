@@ -58,8 +58,8 @@ private Q_SLOTS:
         for (const char* said : {"Encoding: UTF-8, because every letter can be read so.",
                  "Delimiter: Semicolon, because it makes 4 columns in 2 of the first 2 lines.",
                  "Day or month first: Day first, because “13.06.2019” can be read no other way.",
-                 "Phone   kept out", "Lieu    the site", "season: 1", "visit: 1", "Rows refused: 0",
-                 "Nothing was kept."})
+                 "Phone   kept out", "Lieu    the site", "season: 1", "visit: 1", "New sites: Étang",
+                 "Rows refused: 0", "Nothing was kept."})
             QVERIFY2(
                 ran.out.contains(QString::fromUtf8(said)), qPrintable(QString::fromUtf8(said) + ran.out));
         QCOMPARE(changes(), before);
@@ -74,6 +74,50 @@ private Q_SLOTS:
         QVERIFY(ran.out.contains(QStringLiteral("visit: 3")));
     }
 
+    // A season of one trap, 690 moths in all, as the table gives it; and what is left of it where the trap
+    // was not emptied, or nobody knows.
+    void countsOfPastYearsAddUp_data()
+    {
+        QTest::addColumn<QByteArray>("heading");
+        QTest::addColumn<QByteArray>("cell");
+        QTest::addColumn<QString>("choice");
+        QTest::addColumn<QString>("said");
+        QTest::newRow("emptied at each count, as protocols ask")
+            << QByteArray() << QByteArray() << QString() << "690 moths";
+        QTest::newRow("so said") << QByteArray() << QByteArray() << " --emptied yes"
+                                 << "690 moths";
+        QTest::newRow("a column says so") << QByteArray(",Emptied") << QByteArray(",Oui") << " --emptied no"
+                                          << "690 moths";
+        QTest::newRow("nobody knows: the highest stands")
+            << QByteArray() << QByteArray() << " --emptied unsaid"
+            << "300 moths";
+    }
+
+    void countsOfPastYearsAddUp()
+    {
+        QFETCH(QByteArray, heading);
+        QFETCH(QByteArray, cell);
+        QFETCH(QString, choice);
+        QFETCH(QString, said);
+        QByteArray bytes = "Site,Trap,Set up,Date,Count" + heading + "\n";
+        int day = 14;
+        for (const int moths : {10, 20, 200, 300, 100, 50, 10}) {
+            bytes += QStringLiteral("Slough,P1,2011-06-07,2011-%1-%2,%3")
+                         .arg(day > 30 ? 7 : 6, 2, 10, QChar(u'0'))
+                         .arg(day > 30 ? day - 30 : day, 2, 10, QChar(u'0'))
+                         .arg(moths)
+                         .toUtf8()
+                + cell + "\n";
+            day += 7;
+        }
+        writeFile("p.csv", bytes);
+        const Ran ran = run("import @valley @p.csv --pest bertha-armyworm" + choice);
+        QVERIFY2(ran.exit == 0, qPrintable(ran.err));
+        QVERIFY2(ran.out.contains(QStringLiteral("Traps emptied at each count: ")), qPrintable(ran.out));
+        const Ran season = run("season @valley --year 2011 --trap P1 --on 2011-08-20");
+        QVERIFY2(season.out.contains(said), qPrintable(season.out));
+    }
+
     void twiceIsOnceAndOneUndoTakesItBack()
     {
         writeFile("b.csv", table(200));
@@ -86,6 +130,13 @@ private Q_SLOTS:
         QCOMPARE(second.exit, 0);
         QCOMPARE(second.json()[QStringLiteral("already_there")].toInt(), 200);
         QCOMPARE(changes(), after);
+        const Ran list = run("import @valley --list");
+        QCOMPARE(list.exit, 0);
+        QVERIFY2(list.out.trimmed().endsWith(QStringLiteral("  b.csv")) && list.out.count(u'\n') == 1,
+            qPrintable(list.out));
+        const auto listed = QJsonDocument::fromJson(run("import @valley --list --json").out.toUtf8()).array();
+        QCOMPARE(listed.size(), 1);
+        QCOMPARE(listed[0].toObject()[QStringLiteral("import")].toString(), list.out.section(u' ', 0, 0));
         const Ran dry = run("import @valley --undo b.csv --dry-run");
         QVERIFY(dry.out.contains(QStringLiteral("visit: 200")));
         QCOMPARE(changes(), after);
@@ -174,7 +225,11 @@ private Q_SLOTS:
         row("import @valley @g.csv --decimal dot", "cannot be “dot”");
         row("import @valley @g.csv --encoding ebcdic", "cannot be “ebcdic”");
         row("import @valley @g.csv --year last", "“last” is not a number");
+        row("import @valley @g.csv --emptied maybe", "cannot be “maybe”. Choose one of: yes, no, unsaid.");
+        row("import @valley @n.csv --pest bertha-armyworm --map 1=site --map 2=day --map 3=count",
+            "is no line of names: “2019-06-08” stands there");
         row("import @valley @g.csv --map site", "cannot be “site”");
+        row("import @valley @g.csv --map count=moth", "pest, not_it, bees, entrance_mm, canopy_mm, emptied");
         row("import @valley @g.csv --map sight=site", "no column “sight”");
         row("import @valley --undo g.csv", "Nothing of an import called “g.csv” stands here");
     }
@@ -184,6 +239,7 @@ private Q_SLOTS:
         QFETCH(QString, line);
         QFETCH(QString, said);
         writeFile("g.csv", "site,date,count\na,2019-06-08,4\n");
+        writeFile("n.csv", "a,2019-06-08,4\na,2019-06-15,9\n");
         const Ran ran = run(line);
         QCOMPARE(ran.exit, 2);
         QVERIFY2(ran.out.isEmpty(), qPrintable(ran.out));

@@ -93,7 +93,8 @@ void PublishViewModel::refresh()
 
 bool PublishViewModel::hasWords() const
 {
-    return m_reading && m_reading->draft.outcome != WeekOutcome::NotOver;
+    return m_reading && m_reading->draft.outcome != WeekOutcome::NotOver
+        && m_reading->draft.outcome != WeekOutcome::NoTraps;
 }
 
 void PublishViewModel::write()
@@ -156,6 +157,8 @@ QString PublishViewModel::standing() const
         return QStringLiteral("not_over");
     case WeekOutcome::NothingToReissue:
         return QStringLiteral("nothing");
+    case WeekOutcome::NoTraps:
+        return QStringLiteral("no_traps");
     }
     return {};
 }
@@ -175,6 +178,8 @@ QString PublishViewModel::standingLine() const
         return tr("The counts of this week are not all due yet. Publish it when they are.");
     case WeekOutcome::NothingToReissue:
         return tr("No new issue: too few farms have changed their counts, and it would show whose they are.");
+    case WeekOutcome::NoTraps:
+        return tr("No trap stood out in this week. Choose another.");
     }
     return {};
 }

@@ -65,6 +65,17 @@ QStringList ImportViewModel::pests() const
     return all;
 }
 
+QString ImportViewModel::emptied() const
+{
+    if (!m_ask.emptied) return QStringLiteral("unsaid");
+    return *m_ask.emptied ? QStringLiteral("yes") : QStringLiteral("no");
+}
+
+QString ImportViewModel::emptiedLine() const
+{
+    return text::emptiedFinding(m_ask.emptied);
+}
+
 QString ImportViewModel::year() const
 {
     return m_ask.choices.year ? QString::number(*m_ask.choices.year) : QString();
@@ -79,6 +90,7 @@ void ImportViewModel::open(const QString& path)
     m_ask.path = local.toStdString();
     m_ask.choices = {};
     m_ask.choices.weekStart = weekStart;
+    m_ask.emptied = true;
     m_chosenColumns.clear();
     m_doneLine.clear();
     read();
@@ -108,6 +120,8 @@ void ImportViewModel::choose(const QString& what, const QString& code)
             ? std::nullopt
             : std::optional(chosen == "point" ? DecimalMark::Point : DecimalMark::Comma);
     if (what == QLatin1String("pest")) m_ask.pest = chosen;
+    if (what == QLatin1String("emptied"))
+        m_ask.emptied = chosen == "unsaid" ? std::nullopt : std::optional(chosen == "yes");
     if (what == QLatin1String("year")) {
         bool isNumber = false;
         const int year = code.toInt(&isNumber);

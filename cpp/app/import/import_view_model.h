@@ -27,6 +27,8 @@ class ImportViewModel : public ViewModel {
     Q_PROPERTY(QString year READ year NOTIFY shown FINAL) // that all days lie in, as chosen
     Q_PROPERTY(QString pest READ pest NOTIFY shown FINAL)
     Q_PROPERTY(QStringList pests READ pests NOTIFY shown FINAL)
+    Q_PROPERTY(QString emptied READ emptied NOTIFY shown FINAL) // yes, no, unsaid
+    Q_PROPERTY(QString emptiedLine READ emptiedLine NOTIFY shown FINAL)
     Q_PROPERTY(QStringList columnCodes READ columnCodes CONSTANT FINAL)
     Q_PROPERTY(QStringList columnNames READ columnNames CONSTANT FINAL)
     Q_PROPERTY(duskrow::app::RowList* form READ form CONSTANT FINAL)
@@ -54,6 +56,8 @@ public:
     [[nodiscard]] QString year() const;
     [[nodiscard]] QString pest() const { return QString::fromStdString(m_ask.pest); }
     [[nodiscard]] QStringList pests() const;
+    [[nodiscard]] QString emptied() const;
+    [[nodiscard]] QString emptiedLine() const;
     [[nodiscard]] QStringList columnCodes() const;
     [[nodiscard]] QStringList columnNames() const;
     [[nodiscard]] RowList* form() { return &m_form; }
@@ -69,7 +73,7 @@ public:
     // A path, or the address of a file as a dialog gives it. What was chosen of another file is forgotten.
     Q_INVOKABLE void open(const QString& path);
     Q_INVOKABLE void forget();
-    // what  encoding, delimiter, order, decimal, year, pest; code  empty to look for it again
+    // what  encoding, delimiter, order, decimal, year, pest, emptied; code  empty to look for it again
     Q_INVOKABLE void choose(const QString& what, const QString& code);
     // column  from 1; code  of columnCodes. Another column that was chosen to be the same is not any more.
     Q_INVOKABLE void chooseColumn(const QString& column, const QString& code);

@@ -108,6 +108,12 @@ std::vector<Row> makesRows(const ImportPlan& plan)
                 .besides = number(found->second)});
     if (rows.empty())
         rows.push_back({.title = ImportWords::tr("New"), .besides = ImportWords::tr("nothing")});
+    if (const auto names = plan.newNames("district"); !names.empty())
+        rows.push_back(
+            {.title = ImportWords::tr("Names of new districts"), .besides = text::namesFromFile(names)});
+    if (const auto names = plan.newNames("site"); !names.empty())
+        rows.push_back(
+            {.title = ImportWords::tr("Names of new sites"), .besides = text::namesFromFile(names)});
     if (plan.alreadyThere > 0)
         rows.push_back(
             {.title = ImportWords::tr("Rows that are here already"), .besides = number(plan.alreadyThere)});

@@ -64,7 +64,8 @@ Result<std::shared_ptr<const ImportSeen>> readImport(store::Reader& reader, cons
         return Error{ErrorCode::TableEmpty, {seen->import.file}};
     if (!reading) return reading.error();
     seen->import.id = formatUuid(store::importId(ask.programme, reading->hash));
-    const auto terms = termsOf(ask);
+    auto terms = termsOf(ask);
+    if (terms) terms->emptied = ask.emptied;
     if (!terms && !seen->missing) seen->missing = Error{ErrorCode::Empty, {"pest_in_use"}};
     if (!seen->missing) {
         std::set<int> years;

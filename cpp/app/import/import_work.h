@@ -14,6 +14,7 @@ struct ImportAsk {
     formats::ImportChoices choices = {};
     std::vector<domain::ImportTerms> pests = {}; // in use: one of them was counted
     std::string pest = {}; // which, where there are several
+    std::optional<bool> emptied = true; // at each count, where a row does not say
     domain::Uuid programme = {};
 };
 

@@ -133,7 +133,7 @@ double BulletinPage::districts(const SheetPen& pen, const QPointF& at, double wi
             cells, {at.x(), y}, width, nameShare, {.weight = i == 0 ? QFont::DemiBold : QFont::Normal});
     }
     QStringList notes;
-    if (isWithheld) notes << BulletinPageWords::tr("–: fewer than 5 farms report, so nothing is said.");
+    if (isWithheld) notes << BulletinPageWords::tr("–: held back, so that no farm can be told from it.");
     if (!isWhole())
         notes << BulletinPageWords::tr("Districts that have no room here: %1. The web page has them.")
                      .arg(text::number(static_cast<std::int64_t>(says.districts.size() - m_rows)));

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "domain/import/day_columns.h"
 #include "domain/import/plain_word.h"
 
 namespace duskrow::domain {
@@ -131,6 +132,9 @@ Result<Done> checkNeeded(const ColumnMap& map)
     for (const ImportField field : {Site, Day, Count})
         if (!columnOf(map, field) && !(hasDays && field == Day))
             return Error{ErrorCode::ColumnMissing, {std::string(rowOf(field).code)}};
+    // A first row of counts would be taken for the names of the columns, and be lost.
+    if (const auto day = columnOf(map, Day); day && isDayHeading(map[*day].heading))
+        return Error{ErrorCode::ColumnMissing, {std::string(rowOf(Day).code), map[*day].heading}};
     if (columnOf(map, Latitude).has_value() != columnOf(map, Longitude).has_value())
         return Error{ErrorCode::ColumnMissing, {columnOf(map, Latitude) ? "longitude" : "latitude"}};
     return Done{};

@@ -70,6 +70,17 @@ Result<Millimetres> heightCell(
     return Millimetres{std::llround(*typed * unit)};
 }
 
+// Yes or no in English or French, or as programs write it.
+Result<bool> flagCell(std::string_view cell)
+{
+    const std::string word = plainWord(std::string(cell.substr(0, 80)));
+    for (const std::string_view yes : {"yes", "y", "true", "1", "oui", "o", "vrai"})
+        if (word == yes) return true;
+    for (const std::string_view no : {"no", "n", "false", "0", "non", "faux"})
+        if (word == no) return false;
+    return Error{ErrorCode::UnknownCode, {"emptied", std::string(cell.substr(0, 80)), "yes, no"}};
+}
+
 } // namespace
 
 // One row while it is read: the first thing that cannot be read is kept, the rest is passed over.
@@ -125,6 +136,12 @@ struct RowReader::Reading {
         if (cell.empty()) return;
         put(field, heightCell(reader.m_terms.map[*reader.at(field)], cell, reader.m_terms.decimalMark),
             place);
+    }
+
+    void flag(ImportField field, std::optional<bool>& place)
+    {
+        const std::string_view cell = at(field);
+        if (!cell.empty()) put(field, flagCell(cell), place);
     }
 
     void needed(ImportField field)
@@ -236,6 +253,7 @@ std::optional<CountRow> RowReader::read(
     reading.text(Remark, reading.row.remark, longestRemark);
     reading.height(Entrance, reading.row.entrance);
     reading.height(Canopy, reading.row.canopy);
+    reading.flag(Emptied, reading.row.emptied);
     reading.place();
     if (!reading.error) return std::move(reading.row);
     const auto& column = reading.column;

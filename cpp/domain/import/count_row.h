@@ -30,6 +30,7 @@ struct CountRow {
     std::optional<Bees> bees;
     std::optional<Millimetres> entrance;
     std::optional<Millimetres> canopy;
+    std::optional<bool> emptied; // the trap, at the count
 };
 
 // What is said of one cell, or of the whole row where there is no column.

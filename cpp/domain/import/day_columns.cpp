@@ -11,19 +11,6 @@ namespace duskrow::domain {
 
 namespace {
 
-// Whatever its order and its year are.
-bool isDayHeading(const std::string& heading)
-{
-    if (weekInWords(heading)) return true;
-    for (const DayOrder order : {DayOrder::DayFirst, DayOrder::MonthFirst}) {
-        const auto day = parseTypedDay(heading, order);
-        if (day || day.error().code == ErrorCode::YearOfTwoDigits
-            || day.error().code == ErrorCode::YearUnsaid)
-            return true;
-    }
-    return false;
-}
-
 // The columns that are the same for all days, and behind them one for the day and one for the count.
 RowTerms termsOfACell(RowTerms terms)
 {
@@ -35,6 +22,18 @@ RowTerms termsOfACell(RowTerms terms)
 }
 
 } // namespace
+
+bool isDayHeading(const std::string& heading)
+{
+    if (weekInWords(heading)) return true;
+    for (const DayOrder order : {DayOrder::DayFirst, DayOrder::MonthFirst}) {
+        const auto day = parseTypedDay(heading, order);
+        if (day || day.error().code == ErrorCode::YearOfTwoDigits
+            || day.error().code == ErrorCode::YearUnsaid)
+            return true;
+    }
+    return false;
+}
 
 std::optional<int> weekInWords(std::string_view words)
 {

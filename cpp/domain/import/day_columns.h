@@ -15,6 +15,9 @@ void findDayColumns(ColumnMap& map);
 // The number of a week as people write it over a column: "Week 24", "wk 24", "W24", "semaine 24".
 std::optional<int> weekInWords(std::string_view words);
 
+// Whether a heading is a day or a week, whatever its order and its year are.
+bool isDayHeading(const std::string& heading);
+
 bool isOfDay(const MappedColumn& column);
 bool isWide(const ColumnMap& map); // whether any column is of a day
 

@@ -45,6 +45,8 @@ constexpr std::array entranceWords{
     Words("entrance"), Words("entrance height"), Words("trap height"), Words("hauteur du piege")};
 constexpr std::array canopyWords{Words("canopy"), Words("canopy height"), Words("crop height"),
     Words("hauteur de la culture"), Words("hauteur du couvert")};
+constexpr std::array emptiedWords{
+    Words("emptied"), Words("trap emptied"), Words("cleared"), Words("vide"), Words("piege vide")};
 constexpr std::array observerWords{Words("observer"), Words("counted by"), Words("recordedby"),
     Words("recorded by"), Words("cooperator"), Words("observateur"), Words("compte par"),
     Words("cooperateur")};
@@ -71,6 +73,7 @@ constexpr std::array fields{
     ImportFieldRow{BumbleBees, "bees", beesWords},
     ImportFieldRow{Entrance, "entrance_mm", entranceWords},
     ImportFieldRow{Canopy, "canopy_mm", canopyWords},
+    ImportFieldRow{Emptied, "emptied", emptiedWords},
     ImportFieldRow{Observer, "observer", observerWords},
     ImportFieldRow{Remark, "remark", remarkWords},
 };

@@ -27,6 +27,7 @@ enum class ImportField {
     BumbleBees,
     Entrance, // a height, in the column's unit
     Canopy, // the same
+    Emptied, // yes or no
     Observer,
     Remark,
 };

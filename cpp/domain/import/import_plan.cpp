@@ -36,6 +36,7 @@ public:
     {
         m_plan.rows = std::move(rows);
         m_plan.refused = std::move(refused);
+        m_plan.emptied = terms.emptied;
         for (const KnownVisit& visit : known.visits) m_visits[visit.trap].push_back(&visit);
     }
 
@@ -328,6 +329,18 @@ ImportPlan planImport(
     return Planner(std::move(rows), std::move(refused), known, terms).plan();
 }
 
+std::vector<std::string> ImportPlan::newNames(std::string_view kind) const
+{
+    std::vector<std::string> names;
+    for (const Edit& edit : places) {
+        if (edit.kind != kind) continue;
+        const auto found = edit.fields.find("name");
+        const auto* name = found == edit.fields.end() ? nullptr : std::get_if<std::string>(&found->second);
+        if (name && std::find(names.begin(), names.end(), *name) == names.end()) names.push_back(*name);
+    }
+    return names;
+}
+
 Edit ImportPlan::edit(std::size_t at) const
 {
     if (at < places.size()) return places[at];
@@ -341,6 +354,8 @@ Edit ImportPlan::edit(std::size_t at) const
     fields.emplace("day", formatDay(row.day));
     fields.emplace("outcome", std::string(outcomeNames[static_cast<std::size_t>(Outcome::Counted)]));
     fields.emplace("pest", row.pest.value());
+    if (const auto wasEmptied = row.emptied ? row.emptied : emptied; wasEmptied)
+        fields.emplace("emptied", *wasEmptied);
     if (row.notIt) fields.emplace("not_it", row.notIt->value());
     if (row.bees) fields.emplace("bees", row.bees->value());
     if (row.entrance) fields.emplace("entrance_mm", row.entrance->value());

@@ -37,6 +37,9 @@ struct ImportTerms {
     std::string pest; // protocol id
     std::string protocolVersion;
     std::string trapType;
+    // Whether the traps were emptied at a count, where a row does not say. Protocols ask for it at every
+    // count; nothing: nobody knows, and of two counts in a row only the higher one is sure.
+    std::optional<bool> emptied = true;
 };
 
 // What undoing an import writes as the reason, by which importing the same again knows that the record may
@@ -58,6 +61,7 @@ struct PlannedTrap {
 // What an import would make, before anything is made.
 struct ImportPlan {
     std::vector<CountRow> rows;
+    std::optional<bool> emptied; // where a row does not say
     std::vector<Edit> places; // seasons, pests in use, districts, sites and traps, in this order
     std::vector<PlannedTrap> traps;
     std::vector<PlannedVisit> visits; // in the order of their ids
@@ -72,6 +76,8 @@ struct ImportPlan {
     [[nodiscard]] std::size_t size() const { return places.size() + visits.size(); }
     // at  below size()
     [[nodiscard]] Edit edit(std::size_t at) const;
+    // What the new districts or sites are called, in their order: a name spelled otherwise is seen here.
+    [[nodiscard]] std::vector<std::string> newNames(std::string_view kind) const;
 };
 
 // Works out what a table makes. A site, trap or visit that the store has, by name or by day, is met there;

@@ -90,6 +90,23 @@ ColumnLayout {
         onPicked: code => root.model.choose("pest", code)
     }
 
+    ChoiceChips {
+        objectName: "emptied"
+        label: qsTr("Were the traps emptied at each count?")
+        keys: ["yes", "no", "unsaid"]
+        labels: [qsTr("yes"), qsTr("no"), qsTr("nobody knows")]
+        chosen: root.model.emptied
+        Layout.fillWidth: true
+        onPicked: code => root.model.choose("emptied", code)
+    }
+
+    Words {
+        objectName: "emptiedLine"
+        text: root.model.emptiedLine
+        kind: "soft"
+        Layout.fillWidth: true
+    }
+
     FieldText {
         id: year
         objectName: "year"
