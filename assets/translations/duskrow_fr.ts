@@ -1983,8 +1983,8 @@ one letter for north on a map</extracomment>
         <translation>Il n’y a pas de registre à %1. Vérifiez le nom du fichier.</translation>
     </message>
     <message>
-        <source>%1 is not a Duskrow store. It was left as it is. Choose another file.</source>
-        <translation>%1 n’est pas un registre Duskrow. Le fichier est resté tel quel. Choisissez-en un autre.</translation>
+        <source>“%1” is not a Duskrow store. It was left as it is. Choose another file.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un registre Duskrow. Le fichier est resté tel quel. Choisissez-en un autre.</translation>
     </message>
     <message>
         <source>The store %1 is damaged. It was left as it is. Keep the file, and go on from a copy or an exchange with others.</source>
@@ -2035,8 +2035,8 @@ one letter for north on a map</extracomment>
         <translation>Le fichier %1 ne peut pas être lu. Vérifiez son nom et votre droit de le lire.</translation>
     </message>
     <message>
-        <source>%1 cannot be written. Check that its folder exists, has room, and lets you write.</source>
-        <translation>Impossible d’écrire %1. Vérifiez que son dossier existe, qu’il a de la place et que vous pouvez y écrire.</translation>
+        <source>“%1” cannot be written. Check that its folder exists, has room, and lets you write.</source>
+        <translation>Impossible d’écrire «&#xa0;%1&#xa0;». Vérifiez que son dossier existe, qu’il a de la place et que vous pouvez y écrire.</translation>
     </message>
     <message>
         <source>The picture %1 cannot be used. Choose a picture file of at most 32 MB.</source>

@@ -84,7 +84,7 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
         return {QT_TRANSLATE_NOOP("ErrorText", "There is no store at %1. Check the name of the file.")};
     case ErrorCode::StoreNotOurs:
         return {QT_TRANSLATE_NOOP(
-            "ErrorText", "%1 is not a Duskrow store. It was left as it is. Choose another file.")};
+            "ErrorText", "“%1” is not a Duskrow store. It was left as it is. Choose another file.")};
     case ErrorCode::StoreDamaged:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "The store %1 is damaged. It was left as it is. Keep the file, and go on from a copy or "
@@ -227,7 +227,7 @@ Sentence sentenceOf(const Error& error) // NOLINT(readability-function-size): a 
             "ErrorText", "The file %1 cannot be read. Check its name and that you may read it.")};
     case ErrorCode::FileUnwritable:
         return {QT_TRANSLATE_NOOP("ErrorText",
-            "%1 cannot be written. Check that its folder exists, has room, and lets you write.")};
+            "“%1” cannot be written. Check that its folder exists, has room, and lets you write.")};
     case ErrorCode::BulletinElsewhere:
         return {QT_TRANSLATE_NOOP("ErrorText",
             "The bulletin of week %1 was published from another desk, and what that desk kept of it is not "

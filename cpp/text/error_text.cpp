@@ -65,9 +65,7 @@ QString sentence(const Error& error)
         filled += argument(error, at, wanted.shows[at]);
         ++i;
     }
-    // A name of a file stays as it is.
-    const bool beginsWithValue = words.startsWith(QStringLiteral("%1")) && wanted.shows[0] == Shows::Value;
-    return beginsWithValue ? filled : upperFirst(filled);
+    return upperFirst(filled);
 }
 
 } // namespace duskrow::text

@@ -50,7 +50,8 @@ private Q_SLOTS:
         {
             const auto store = scene.open();
             QVERIFY(store->keepNow(batchOf(visitOf(1, 3))));
-            reader = std::move(*store->reader());
+            auto opened = store->reader();
+            reader = std::move(*opened);
             QCOMPARE(reader->select<Visit>({})->size(), std::size_t{1});
             QVERIFY(fs::file_size(scene.path() + "-wal") > 0);
         }

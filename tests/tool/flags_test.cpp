@@ -217,7 +217,7 @@ private Q_SLOTS:
                 .offset = {},
                 .edits = {correction(trap, midges, trap.site)},
                 .draftDone = {}};
-            for (const std::uint8_t number : {201, 202}) {
+            for (const std::uint8_t number : {std::uint8_t{201}, std::uint8_t{202}}) {
                 Visit visit;
                 visit.id = idOf(number);
                 visit.trap = trap.id;

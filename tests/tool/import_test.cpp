@@ -82,15 +82,15 @@ private Q_SLOTS:
         QTest::addColumn<QByteArray>("cell");
         QTest::addColumn<QString>("choice");
         QTest::addColumn<QString>("said");
-        QTest::newRow("emptied at each count, as protocols ask")
-            << QByteArray() << QByteArray() << QString() << "690 moths";
-        QTest::newRow("so said") << QByteArray() << QByteArray() << " --emptied yes"
-                                 << "690 moths";
-        QTest::newRow("a column says so") << QByteArray(",Emptied") << QByteArray(",Oui") << " --emptied no"
-                                          << "690 moths";
-        QTest::newRow("nobody knows: the highest stands")
-            << QByteArray() << QByteArray() << " --emptied unsaid"
-            << "300 moths";
+        const auto row = [](const char* claim, const char* heading, const char* cell, const char* choice,
+                             const char* said) {
+            QTest::newRow(claim) << QByteArray(heading) << QByteArray(cell) << QString::fromLatin1(choice)
+                                 << QString::fromLatin1(said);
+        };
+        row("emptied at each count, as protocols ask", "", "", "", "690 moths");
+        row("so said", "", "", " --emptied yes", "690 moths");
+        row("a column says so", ",Emptied", ",Oui", " --emptied no", "690 moths");
+        row("nobody knows: the highest stands", "", "", " --emptied unsaid", "300 moths");
     }
 
     void countsOfPastYearsAddUp()
@@ -111,7 +111,7 @@ private Q_SLOTS:
             day += 7;
         }
         writeFile("p.csv", bytes);
-        const Ran ran = run("import @valley @p.csv --pest bertha-armyworm" + choice);
+        const Ran ran = run(QStringLiteral("import @valley @p.csv --pest bertha-armyworm") + choice);
         QVERIFY2(ran.exit == 0, qPrintable(ran.err));
         QVERIFY2(ran.out.contains(QStringLiteral("Traps emptied at each count: ")), qPrintable(ran.out));
         const Ran season = run("season @valley --year 2011 --trap P1 --on 2011-08-20");

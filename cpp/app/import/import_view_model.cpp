@@ -10,6 +10,7 @@
 #include "app/import/import_words.h"
 #include "store/queries.h"
 #include "text/amounts.h"
+#include "text/import_text.h"
 
 namespace duskrow::app {
 
