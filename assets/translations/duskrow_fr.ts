@@ -219,92 +219,6 @@
 <context>
     <name>Bulletin</name>
     <message>
-        <source>%1 of %2 traps were counted this week.</source>
-        <translation>%1 pièges sur %2 ont été relevés cette semaine.</translation>
-    </message>
-    <message>
-        <source>None of those counted in full had caught any %1.</source>
-        <translation>Aucun de ceux qui ont été relevés en entier n’avait pris de %1.</translation>
-    </message>
-    <message>
-        <source>The median trap caught none; some caught %1.</source>
-        <translation>Le piège médian n’a rien pris ; certains ont pris des %1.</translation>
-    </message>
-    <message>
-        <source>The median trap caught about %1 in seven nights: half caught more, half fewer.</source>
-        <translation>Le piège médian a pris environ %1 en sept nuits : la moitié en a pris plus, l’autre moins.</translation>
-    </message>
-    <message>
-        <source>Nobody has published bands for this trap.</source>
-        <translation>Personne n’a publié de classes pour ce piège.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <extracomment>a name of a band; a number of traps</extracomment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 none</source>
-        <extracomment>a name of a band that no trap has reached</extracomment>
-        <translation>%1 aucun</translation>
-    </message>
-    <message>
-        <source>Bands are for whole seasons: a trap can still move up, never down.</source>
-        <translation>Les classes valent pour une saison entière : un piège peut encore monter, jamais descendre.</translation>
-    </message>
-    <message>
-        <source>In no district do enough farms report to give figures of its own.</source>
-        <translation>Dans aucun district, assez de fermes n’ont de relevés pour donner des chiffres à part.</translation>
-    </message>
-    <message>
-        <source>Of the districts with figures, %1 has the highest median so far, about %2.</source>
-        <translation>Parmi les districts avec chiffres, %1 a la médiane la plus élevée jusqu’ici, environ %2.</translation>
-    </message>
-    <message>
-        <source>The highest band that any trap has reached is “%1”, in %2.</source>
-        <translation>La classe la plus haute atteinte par un piège est « %1 », dans %2.</translation>
-    </message>
-    <message>
-        <source>Most traps have caught no %1 yet.</source>
-        <translation>La plupart des pièges n’ont pas encore pris de %1.</translation>
-    </message>
-    <message>
-        <source>The flight is rising: in most traps the last count is the highest so far.</source>
-        <translation>Le vol est en hausse : dans la plupart des pièges, le dernier relevé est le plus élevé jusqu’ici.</translation>
-    </message>
-    <message>
-        <source>The flight is near its highest in most traps.</source>
-        <translation>Le vol est près de son maximum dans la plupart des pièges.</translation>
-    </message>
-    <message>
-        <source>The flight is past its highest in most traps.</source>
-        <translation>Le vol a passé son maximum dans la plupart des pièges.</translation>
-    </message>
-    <message>
-        <source>How far the flight is cannot be told from the counts so far.</source>
-        <translation>Les relevés jusqu’ici ne disent pas où en est le vol.</translation>
-    </message>
-    <message>
-        <source>Keep counting every trap on the day of count; a zero is a count as well.</source>
-        <translation>Continuez à relever chaque piège le jour du relevé ; un zéro est aussi un relevé.</translation>
-    </message>
-    <message>
-        <source>Fields near traps in the higher bands are the first to be looked at, and fields without a trap are looked at all the same.</source>
-        <translation>Les champs proches des pièges des classes hautes sont à examiner en premier, et les champs sans piège le sont tout autant.</translation>
-    </message>
-    <message>
-        <source>Only larvae counted in a field tell of that field. What labels, local rules and a licensed adviser say comes before anything here.</source>
-        <translation>Seules les larves comptées dans un champ renseignent sur ce champ. Ce que disent les étiquettes, la réglementation locale et un conseiller agréé passe avant tout ce qui est écrit ici.</translation>
-    </message>
-    <message>
-        <source>What to do now</source>
-        <translation>Que faire maintenant</translation>
-    </message>
-    <message>
-        <source>Fewer than 5 farms reported this week; no figures are given.</source>
-        <translation>Moins de 5 fermes ont transmis des relevés cette semaine ; aucun chiffre n’est donné.</translation>
-    </message>
-    <message>
         <source>about %1</source>
         <translation>environ %1</translation>
     </message>
@@ -478,32 +392,6 @@ one letter for north on a map</extracomment>
         <translation>District inventé : les personnes, les lieux et les chiffres sont fictifs.</translation>
     </message>
     <message>
-        <source>So far this season the median trap has caught %1.</source>
-        <translation>Depuis le début de la saison, le piège médian&#xa0;: %1.</translation>
-    </message>
-    <message>
-        <source>The %1 traps counted in full this week, by the band reached so far: %2.</source>
-        <translation>Les %1 pièges relevés en entier cette semaine, par classe atteinte jusqu’ici&#xa0;: %2.</translation>
-    </message>
-    <message>
-        <source>Districts whose figures are held back may stand higher.</source>
-        <translation>Les districts dont les chiffres sont retenus peuvent être plus hauts.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 traps counted; the median trap caught %3 this week and %4 so far.</source>
-        <translation>%1 pièges sur %2 relevés&#xa0;; piège médian&#xa0;: %3 cette semaine et %4 jusqu’ici.</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <comment>moths</comment>
-        <translation>aucune capture</translation>
-    </message>
-    <message>
-        <source>about %1</source>
-        <comment>moths</comment>
-        <translation>environ %1</translation>
-    </message>
-    <message>
         <source>held back, so that no farm can be told from it</source>
         <translation>retenu, pour qu’aucune ferme ne puisse être reconnue</translation>
     </message>
@@ -529,6 +417,118 @@ one letter for north on a map</extracomment>
     <message>
         <source>Look for larvae in the field, with a frame, from about %1 after the highest catches.</source>
         <translation>Cherchez les larves dans le champ, avec un cadre, à partir d’environ %1 après les plus fortes captures.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 traps were counted this week.</source>
+        <translation>%1 pièges sur %2 ont été relevés cette semaine.</translation>
+    </message>
+    <message>
+        <source>None of those counted in full had caught any %1.</source>
+        <translation>Aucun de ceux qui ont été relevés en entier n’avait pris de %1.</translation>
+    </message>
+    <message>
+        <source>The median trap caught none; some caught %1.</source>
+        <translation>Le piège médian n’a rien pris ; certains ont pris des %1.</translation>
+    </message>
+    <message>
+        <source>The median trap caught about %1 in seven nights: half caught more, half fewer.</source>
+        <translation>Le piège médian a pris environ %1 en sept nuits : la moitié en a pris plus, l’autre moins.</translation>
+    </message>
+    <message>
+        <source>So far this season the median trap has caught %1.</source>
+        <translation>Depuis le début de la saison, le piège médian&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has published bands for this trap.</source>
+        <translation>Personne n’a publié de classes pour ce piège.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a name of a band; a number of traps</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 none</source>
+        <extracomment>a name of a band that no trap has reached</extracomment>
+        <translation>%1 aucun</translation>
+    </message>
+    <message>
+        <source>The %1 traps counted in full this week, by the band reached so far: %2.</source>
+        <translation>Les %1 pièges relevés en entier cette semaine, par classe atteinte jusqu’ici&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Bands are for whole seasons: a trap can still move up, never down.</source>
+        <translation>Les classes valent pour une saison entière : un piège peut encore monter, jamais descendre.</translation>
+    </message>
+    <message>
+        <source>In no district do enough farms report to give figures of its own.</source>
+        <translation>Dans aucun district, assez de fermes n’ont de relevés pour donner des chiffres à part.</translation>
+    </message>
+    <message>
+        <source>Of the districts with figures, %1 has the highest median so far, about %2.</source>
+        <translation>Parmi les districts avec chiffres, %1 a la médiane la plus élevée jusqu’ici, environ %2.</translation>
+    </message>
+    <message>
+        <source>The highest band that any trap has reached is “%1”, in %2.</source>
+        <translation>La classe la plus haute atteinte par un piège est « %1 », dans %2.</translation>
+    </message>
+    <message>
+        <source>Districts whose figures are held back may stand higher.</source>
+        <translation>Les districts dont les chiffres sont retenus peuvent être plus hauts.</translation>
+    </message>
+    <message>
+        <source>Most traps have caught no %1 yet.</source>
+        <translation>La plupart des pièges n’ont pas encore pris de %1.</translation>
+    </message>
+    <message>
+        <source>The flight is rising: in most traps the last count is the highest so far.</source>
+        <translation>Le vol est en hausse : dans la plupart des pièges, le dernier relevé est le plus élevé jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>The flight is near its highest in most traps.</source>
+        <translation>Le vol est près de son maximum dans la plupart des pièges.</translation>
+    </message>
+    <message>
+        <source>The flight is past its highest in most traps.</source>
+        <translation>Le vol a passé son maximum dans la plupart des pièges.</translation>
+    </message>
+    <message>
+        <source>How far the flight is cannot be told from the counts so far.</source>
+        <translation>Les relevés jusqu’ici ne disent pas où en est le vol.</translation>
+    </message>
+    <message>
+        <source>Keep counting every trap on the day of count; a zero is a count as well.</source>
+        <translation>Continuez à relever chaque piège le jour du relevé ; un zéro est aussi un relevé.</translation>
+    </message>
+    <message>
+        <source>Fields near traps in the higher bands are the first to be looked at, and fields without a trap are looked at all the same.</source>
+        <translation>Les champs proches des pièges des classes hautes sont à examiner en premier, et les champs sans piège le sont tout autant.</translation>
+    </message>
+    <message>
+        <source>Only larvae counted in a field tell of that field. What labels, local rules and a licensed adviser say comes before anything here.</source>
+        <translation>Seules les larves comptées dans un champ renseignent sur ce champ. Ce que disent les étiquettes, la réglementation locale et un conseiller agréé passe avant tout ce qui est écrit ici.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 traps counted; the median trap caught %3 this week and %4 so far.</source>
+        <translation>%1 pièges sur %2 relevés&#xa0;; piège médian&#xa0;: %3 cette semaine et %4 jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>moths</comment>
+        <translation>aucune capture</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>moths</comment>
+        <translation>environ %1</translation>
+    </message>
+    <message>
+        <source>What to do now</source>
+        <translation>Que faire maintenant</translation>
+    </message>
+    <message>
+        <source>Fewer than 5 farms reported this week; no figures are given.</source>
+        <translation>Moins de 5 fermes ont transmis des relevés cette semaine ; aucun chiffre n’est donné.</translation>
     </message>
 </context>
 <context>
@@ -6700,6 +6700,158 @@ one letter for north on a map</extracomment>
         <source>%1: half of all chances as the inner band, nine in ten as the outer one. Peak: %2. Half of it over: %3. Bars: %4.</source>
         <translation>%1&#xa0;: la moitié des chances dans la bande intérieure, neuf sur dix dans la bande extérieure. Pic&#xa0;: %2. Moitié passée&#xa0;: %3. Barres&#xa0;: %4.</translation>
     </message>
+    <message>
+        <source>at the widest %1</source>
+        <translation>au plus large %1</translation>
+    </message>
+    <message>
+        <source>degree-days (°F)</source>
+        <translation>degrés-jours (°F)</translation>
+    </message>
+    <message>
+        <source>degree-days (°C)</source>
+        <translation>degrés-jours (°C)</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <comment>two sums and their unit</comment>
+        <translation>%1 à %2 %3</translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <extracomment>a range of warmth, and the days on which it is reached</extracomment>
+        <translation>%1, environ %2</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>At least %1 from %2 to %3, measured at %4.</source>
+        <translation>Au moins %1 du %2 au %3, mesurés à %4.</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3, measured at %4.</source>
+        <translation>%1 du %2 au %3, mesurés à %4.</translation>
+    </message>
+    <message>
+        <source>Nearest station with temperatures: %1.</source>
+        <translation>Station la plus proche avec des températures&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Method: %1, above %2</source>
+        <translation>Méthode&#xa0;: %1, au-dessus de %2</translation>
+    </message>
+    <message>
+        <source>, up to %1 (%2)</source>
+        <translation>, jusqu’à %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Base temperature: %1</source>
+        <translation>Température de base&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Its day ends at %1.</source>
+        <translation>Sa journée finit à %1.</translation>
+    </message>
+    <message>
+        <source>What is still to come is expected from one past year of the station.</source>
+        <translation>La suite est attendue d’après une année passée de la station.</translation>
+    </message>
+    <message numerus="yes">
+        <source>What is still to come is expected from %n past years of the station.</source>
+        <translation>
+            <numerusform>La suite est attendue d’après %n année passée de la station.</numerusform>
+            <numerusform>La suite est attendue d’après %n années passées de la station.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Flight of this trap: %1</source>
+        <translation>Vol de ce piège&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Flight of the district: %1</source>
+        <translation>Vol du district&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>By the last count %1 of the flight was over.</source>
+        <translation>Au dernier relevé, %1 du vol était passé.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>what happens, and when</extracomment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Well begun</source>
+        <translation>Bien commencé</translation>
+    </message>
+    <message>
+        <source>Peak</source>
+        <translation>Pic</translation>
+    </message>
+    <message>
+        <source>Half of it over</source>
+        <translation>Moitié passée</translation>
+    </message>
+    <message>
+        <source>Nearly over</source>
+        <translation>Presque terminé</translation>
+    </message>
+    <message>
+        <source>Well begun: one in twenty has flown. Nearly over: nineteen in twenty.</source>
+        <translation>Bien commencé&#xa0;: un sur vingt a volé. Presque terminé&#xa0;: dix-neuf sur vingt.</translation>
+    </message>
+    <message>
+        <source>Each range holds nine times in ten where flights are as in the model.</source>
+        <translation>Chaque intervalle est juste neuf fois sur dix si les vols sont comme dans le modèle.</translation>
+    </message>
+    <message>
+        <source>From %1 in %2 counts of %3 traps that are on this device.</source>
+        <translation>D’après %1 dans %2 relevés de %3 pièges présents sur cet appareil.</translation>
+    </message>
+    <message>
+        <source>From %1 in one count.</source>
+        <translation>D’après %1 dans un relevé.</translation>
+    </message>
+    <message numerus="yes">
+        <source>From %1 in %n counts.</source>
+        <translation>
+            <numerusform>D’après %1 dans %n relevé.</numerusform>
+            <numerusform>D’après %1 dans %n relevés.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fewer than %1 caught, or one count alone, say nothing: what you see is what was expected beforehand.</source>
+        <translation>Une capture de moins de %1, ou un seul relevé, ne dit rien&#xa0;: ce que vous voyez est ce qui était attendu d’avance.</translation>
+    </message>
+    <message>
+        <source>Four shapes of a flight are weighed against the counts. Missed weeks and catches that are only a minimum are left out, not taken for zero.</source>
+        <translation>Quatre formes de vol sont comparées aux relevés. Les semaines manquées et les captures qui ne sont qu’un minimum sont écartées, et non prises pour zéro.</translation>
+    </message>
+    <message>
+        <source>Expected beforehand: %1</source>
+        <translation>Attendu d’avance&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>How much flights differ: %1</source>
+        <translation>Écarts entre les vols&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>No past years of this programme are in it yet.</source>
+        <translation>Aucune année passée de ce programme n’y entre encore.</translation>
+    </message>
+    <message>
+        <source>In it is one past year of this programme.</source>
+        <translation>Une année passée de ce programme y entre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>In it are %n past years of this programme.</source>
+        <translation>
+            <numerusform>%n année passée de ce programme y entre.</numerusform>
+            <numerusform>%n années passées de ce programme y entrent.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PairCard</name>
@@ -6730,6 +6882,27 @@ one letter for north on a map</extracomment>
     <message>
         <source>Some frames lie too close together for their numbers: see the table.</source>
         <translation>Certains cadres sont trop proches pour porter leur numéro&#xa0;: voir le tableau.</translation>
+    </message>
+    <message>
+        <source>Larvae so far, by stop</source>
+        <translation>Larves jusqu’ici, par arrêt</translation>
+    </message>
+    <message>
+        <source>above your threshold</source>
+        <translation>au-dessus de votre seuil</translation>
+    </message>
+    <message>
+        <source>keep looking</source>
+        <translation>continuer à chercher</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>en dessous</translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <extracomment>what the lower axis counts</extracomment>
+        <translation>arrêts</translation>
     </message>
 </context>
 <context>
@@ -6979,161 +7152,6 @@ one letter for north on a map</extracomment>
     <message>
         <source>%1 to %2 %</source>
         <translation>%1 à %2&#xa0;%</translation>
-    </message>
-</context>
-<context>
-    <name>PestCalendarPage</name>
-    <message>
-        <source>at the widest %1</source>
-        <translation>au plus large %1</translation>
-    </message>
-    <message>
-        <source>degree-days (°F)</source>
-        <translation>degrés-jours (°F)</translation>
-    </message>
-    <message>
-        <source>degree-days (°C)</source>
-        <translation>degrés-jours (°C)</translation>
-    </message>
-    <message>
-        <source>%1 to %2 %3</source>
-        <comment>two sums and their unit</comment>
-        <translation>%1 à %2 %3</translation>
-    </message>
-    <message>
-        <source>%1, about %2</source>
-        <extracomment>a range of warmth, and the days on which it is reached</extracomment>
-        <translation>%1, environ %2</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Source&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>At least %1 from %2 to %3, measured at %4.</source>
-        <translation>Au moins %1 du %2 au %3, mesurés à %4.</translation>
-    </message>
-    <message>
-        <source>%1 from %2 to %3, measured at %4.</source>
-        <translation>%1 du %2 au %3, mesurés à %4.</translation>
-    </message>
-    <message>
-        <source>Nearest station with temperatures: %1.</source>
-        <translation>Station la plus proche avec des températures&#xa0;: %1.</translation>
-    </message>
-    <message>
-        <source>Method: %1, above %2</source>
-        <translation>Méthode&#xa0;: %1, au-dessus de %2</translation>
-    </message>
-    <message>
-        <source>, up to %1 (%2)</source>
-        <translation>, jusqu’à %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Base temperature: %1</source>
-        <translation>Température de base&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>Its day ends at %1.</source>
-        <translation>Sa journée finit à %1.</translation>
-    </message>
-    <message>
-        <source>What is still to come is expected from one past year of the station.</source>
-        <translation>La suite est attendue d’après une année passée de la station.</translation>
-    </message>
-    <message numerus="yes">
-        <source>What is still to come is expected from %n past years of the station.</source>
-        <translation>
-            <numerusform>La suite est attendue d’après %n année passée de la station.</numerusform>
-            <numerusform>La suite est attendue d’après %n années passées de la station.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Flight of this trap: %1</source>
-        <translation>Vol de ce piège&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>Flight of the district: %1</source>
-        <translation>Vol du district&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>By the last count %1 of the flight was over.</source>
-        <translation>Au dernier relevé, %1 du vol était passé.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <extracomment>what happens, and when</extracomment>
-        <translation>%1&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>Well begun</source>
-        <translation>Bien commencé</translation>
-    </message>
-    <message>
-        <source>Peak</source>
-        <translation>Pic</translation>
-    </message>
-    <message>
-        <source>Half of it over</source>
-        <translation>Moitié passée</translation>
-    </message>
-    <message>
-        <source>Nearly over</source>
-        <translation>Presque terminé</translation>
-    </message>
-    <message>
-        <source>Well begun: one in twenty has flown. Nearly over: nineteen in twenty.</source>
-        <translation>Bien commencé&#xa0;: un sur vingt a volé. Presque terminé&#xa0;: dix-neuf sur vingt.</translation>
-    </message>
-    <message>
-        <source>Each range holds nine times in ten where flights are as in the model.</source>
-        <translation>Chaque intervalle est juste neuf fois sur dix si les vols sont comme dans le modèle.</translation>
-    </message>
-    <message>
-        <source>From %1 in %2 counts of %3 traps that are on this device.</source>
-        <translation>D’après %1 dans %2 relevés de %3 pièges présents sur cet appareil.</translation>
-    </message>
-    <message>
-        <source>From %1 in one count.</source>
-        <translation>D’après %1 dans un relevé.</translation>
-    </message>
-    <message numerus="yes">
-        <source>From %1 in %n counts.</source>
-        <translation>
-            <numerusform>D’après %1 dans %n relevé.</numerusform>
-            <numerusform>D’après %1 dans %n relevés.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Fewer than %1 caught, or one count alone, say nothing: what you see is what was expected beforehand.</source>
-        <translation>Une capture de moins de %1, ou un seul relevé, ne dit rien&#xa0;: ce que vous voyez est ce qui était attendu d’avance.</translation>
-    </message>
-    <message>
-        <source>Four shapes of a flight are weighed against the counts. Missed weeks and catches that are only a minimum are left out, not taken for zero.</source>
-        <translation>Quatre formes de vol sont comparées aux relevés. Les semaines manquées et les captures qui ne sont qu’un minimum sont écartées, et non prises pour zéro.</translation>
-    </message>
-    <message>
-        <source>Expected beforehand: %1</source>
-        <translation>Attendu d’avance&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>How much flights differ: %1</source>
-        <translation>Écarts entre les vols&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>No past years of this programme are in it yet.</source>
-        <translation>Aucune année passée de ce programme n’y entre encore.</translation>
-    </message>
-    <message>
-        <source>In it is one past year of this programme.</source>
-        <translation>Une année passée de ce programme y entre.</translation>
-    </message>
-    <message numerus="yes">
-        <source>In it are %n past years of this programme.</source>
-        <translation>
-            <numerusform>%n année passée de ce programme y entre.</numerusform>
-            <numerusform>%n années passées de ce programme y entrent.</numerusform>
-        </translation>
     </message>
 </context>
 <context>
@@ -7581,86 +7599,6 @@ one letter for north on a map</extracomment>
         <source>Order</source>
         <translation>Ordre</translation>
     </message>
-    <message>
-        <source>%1, %2</source>
-        <extracomment>what was done at a trap, and what was in it: &quot;counted, 12 moths&quot;</extracomment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1, larvae</source>
-        <extracomment>a field in which larvae are searched for</extracomment>
-        <translation>%1, larves</translation>
-    </message>
-    <message>
-        <source>a walk to go on with, %1</source>
-        <translation>tournée de dépistage à reprendre, %1</translation>
-    </message>
-    <message>
-        <source>walked, %1</source>
-        <translation>dépistage fait, %1</translation>
-    </message>
-    <message>
-        <source>one stop</source>
-        <translation>un arrêt</translation>
-    </message>
-    <message>
-        <source>%1 stops</source>
-        <translation>%1 arrêts</translation>
-    </message>
-    <message>
-        <source>%1 from the stop before.</source>
-        <translation>À %1 de l’arrêt précédent.</translation>
-    </message>
-    <message>
-        <source>%1 to the %2 of the stop before.</source>
-        <extracomment>a distance and a point of the compass</extracomment>
-        <translation>À %1 de l’arrêt précédent, direction %2.</translation>
-    </message>
-    <message>
-        <source>About %1 in all, by straight lines.</source>
-        <translation>Environ %1 en tout, en ligne droite.</translation>
-    </message>
-    <message>
-        <source>About %1 in all, along the lines of the survey.</source>
-        <translation>Environ %1 en tout, le long des lignes d’arpentage.</translation>
-    </message>
-    <message>
-        <source>Stops without a place come last.</source>
-        <translation>Les arrêts sans emplacement viennent en dernier.</translation>
-    </message>
-    <message>
-        <source>A suggestion: it knows no road, gate or slough.</source>
-        <translation>Une suggestion&#xa0;: elle ne connaît ni route, ni barrière, ni marécage.</translation>
-    </message>
-    <message>
-        <source>No round when it is muddy: wet soil on boots and wheels goes along to the next field.</source>
-        <translation>Pas de tournée dans la boue&#xa0;: le sol mouillé sur les bottes et les roues passe au champ suivant.</translation>
-    </message>
-    <message>
-        <source>Boots and tools are cleaned between fields.</source>
-        <translation>Les bottes et les outils sont nettoyés entre les champs.</translation>
-    </message>
-    <message>
-        <source>One lure is to be changed: take it along closed, in a cool box.</source>
-        <translation>Une phéromone est à remplacer&#xa0;: emportez-la fermée, dans une glacière.</translation>
-    </message>
-    <message>
-        <source>%1 lures are to be changed: take them along closed, in a cool box.</source>
-        <translation>%1 phéromones sont à remplacer&#xa0;: emportez-les fermées, dans une glacière.</translation>
-    </message>
-    <message>
-        <source>Walking the traps of %1; %2; back by %3.</source>
-        <extracomment>a programme&apos;s name, &quot;7 stops&quot;, a time of day</extracomment>
-        <translation>Je fais la tournée des pièges de %1&#xa0;; %2&#xa0;; retour au plus tard à %3.</translation>
-    </message>
-    <message>
-        <source>If I am not, call me.</source>
-        <translation>Si je ne suis pas de retour, appelez-moi.</translation>
-    </message>
-    <message>
-        <source>If I am not, call me or look here: %1</source>
-        <translation>Si je ne suis pas de retour, appelez-moi ou cherchez ici&#xa0;: %1</translation>
-    </message>
 </context>
 <context>
     <name>RoundBefore</name>
@@ -7849,6 +7787,86 @@ one letter for north on a map</extracomment>
     <message>
         <source>An order of stops by distance. It knows no road, gate or slough.</source>
         <translation>Un ordre des arrêts selon la distance. Il ne connaît ni route, ni barrière, ni marécage.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>what was done at a trap, and what was in it: &quot;counted, 12 moths&quot;</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, larvae</source>
+        <extracomment>a field in which larvae are searched for</extracomment>
+        <translation>%1, larves</translation>
+    </message>
+    <message>
+        <source>a walk to go on with, %1</source>
+        <translation>tournée de dépistage à reprendre, %1</translation>
+    </message>
+    <message>
+        <source>walked, %1</source>
+        <translation>dépistage fait, %1</translation>
+    </message>
+    <message>
+        <source>one stop</source>
+        <translation>un arrêt</translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation>%1 arrêts</translation>
+    </message>
+    <message>
+        <source>%1 from the stop before.</source>
+        <translation>À %1 de l’arrêt précédent.</translation>
+    </message>
+    <message>
+        <source>%1 to the %2 of the stop before.</source>
+        <extracomment>a distance and a point of the compass</extracomment>
+        <translation>À %1 de l’arrêt précédent, direction %2.</translation>
+    </message>
+    <message>
+        <source>About %1 in all, by straight lines.</source>
+        <translation>Environ %1 en tout, en ligne droite.</translation>
+    </message>
+    <message>
+        <source>About %1 in all, along the lines of the survey.</source>
+        <translation>Environ %1 en tout, le long des lignes d’arpentage.</translation>
+    </message>
+    <message>
+        <source>Stops without a place come last.</source>
+        <translation>Les arrêts sans emplacement viennent en dernier.</translation>
+    </message>
+    <message>
+        <source>A suggestion: it knows no road, gate or slough.</source>
+        <translation>Une suggestion&#xa0;: elle ne connaît ni route, ni barrière, ni marécage.</translation>
+    </message>
+    <message>
+        <source>No round when it is muddy: wet soil on boots and wheels goes along to the next field.</source>
+        <translation>Pas de tournée dans la boue&#xa0;: le sol mouillé sur les bottes et les roues passe au champ suivant.</translation>
+    </message>
+    <message>
+        <source>Boots and tools are cleaned between fields.</source>
+        <translation>Les bottes et les outils sont nettoyés entre les champs.</translation>
+    </message>
+    <message>
+        <source>One lure is to be changed: take it along closed, in a cool box.</source>
+        <translation>Une phéromone est à remplacer&#xa0;: emportez-la fermée, dans une glacière.</translation>
+    </message>
+    <message>
+        <source>%1 lures are to be changed: take them along closed, in a cool box.</source>
+        <translation>%1 phéromones sont à remplacer&#xa0;: emportez-les fermées, dans une glacière.</translation>
+    </message>
+    <message>
+        <source>Walking the traps of %1; %2; back by %3.</source>
+        <extracomment>a programme&apos;s name, &quot;7 stops&quot;, a time of day</extracomment>
+        <translation>Je fais la tournée des pièges de %1&#xa0;; %2&#xa0;; retour au plus tard à %3.</translation>
+    </message>
+    <message>
+        <source>If I am not, call me.</source>
+        <translation>Si je ne suis pas de retour, appelez-moi.</translation>
+    </message>
+    <message>
+        <source>If I am not, call me or look here: %1</source>
+        <translation>Si je ne suis pas de retour, appelez-moi ou cherchez ici&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11100,30 +11118,6 @@ one letter for north on a map</extracomment>
     <message>
         <source>Where, when and how</source>
         <translation>Où, quand et comment</translation>
-    </message>
-</context>
-<context>
-    <name>WalkPaper</name>
-    <message>
-        <source>Larvae so far, by stop</source>
-        <translation>Larves jusqu’ici, par arrêt</translation>
-    </message>
-    <message>
-        <source>above your threshold</source>
-        <translation>au-dessus de votre seuil</translation>
-    </message>
-    <message>
-        <source>keep looking</source>
-        <translation>continuer à chercher</translation>
-    </message>
-    <message>
-        <source>below</source>
-        <translation>en dessous</translation>
-    </message>
-    <message>
-        <source>stops</source>
-        <extracomment>what the lower axis counts</extracomment>
-        <translation>arrêts</translation>
     </message>
 </context>
 <context>

@@ -17,7 +17,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct BulletinDraft {
-    Q_DECLARE_TR_FUNCTIONS(Bulletin)
+    Q_DECLARE_TR_FUNCTIONS(BulletinDraft)
 };
 
 class Draft {

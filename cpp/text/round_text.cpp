@@ -13,7 +13,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct RoundWords {
-    Q_DECLARE_TR_FUNCTIONS(Round)
+    Q_DECLARE_TR_FUNCTIONS(RoundWords)
 };
 
 constexpr Metres sameSpot{10.0}; // about as well as a receiver knows it: the direction would be chance

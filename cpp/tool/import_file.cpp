@@ -85,19 +85,24 @@ Result<std::string> pestOf(const ImportLine& line, const KnownRecords& known)
     return *pests.begin();
 }
 
+// Whether the traps were emptied at each count, where a row does not say.
+Result<std::optional<bool>> emptiedTyped(const std::string& typed)
+{
+    if (typed == "unsaid") return std::optional<bool>();
+    if (typed.empty() || typed == "yes" || typed == "no") return std::optional(typed != "no");
+    return unknown("emptied", typed, "yes, no, unsaid");
+}
+
 Result<ImportTerms> termsOf(const ImportLine& line, const KnownRecords& known, const Uuid& programme)
 {
+    const auto emptied = emptiedTyped(line.emptied);
+    if (!emptied) return emptied.error();
     const auto pest = pestOf(line, known);
     if (!pest) return pest.error();
     const auto protocol = protocolOf(*pest, line.protocols);
     if (!protocol) return protocol.error();
     ImportTerms terms{programme, protocol->id, protocol->version, protocol->trapTypes.front().id};
-    if (line.emptied == "unsaid")
-        terms.emptied = std::nullopt;
-    else if (!line.emptied.empty() && line.emptied != "yes" && line.emptied != "no")
-        return unknown("emptied", line.emptied, "yes, no, unsaid");
-    else
-        terms.emptied = line.emptied != "no";
+    terms.emptied = *emptied;
     if (line.trapType.empty()) return terms;
     std::string all;
     for (const auto& type : protocol->trapTypes) {

@@ -43,6 +43,14 @@ for context in contexts:
             continue
         wrong += [f"other places for values: {name}: {form!r}" for form in forms if places(form) != places(source)]
 
+# lupdate forgets at times that a struct names another context than its own, and puts its sentences where no
+# program looks for them.
+named = {context.findtext("name").split("::")[-1] for context in contexts}
+for path in [*root.glob("cpp/**/*.cpp"), *root.glob("cpp/**/*.h")]:
+    for struct, other in re.findall(r"struct (\w+) \{\s*Q_DECLARE_TR_FUNCTIONS\((\w+)\)", path.read_text()):
+        if struct != other and struct in named:
+            wrong.append(f"sentences of {path.relative_to(root)} stand under {struct}, not {other}: call them alike")
+
 print("\n".join(wrong))
 print(f"{sentences} sentences, {len(wrong)} to mend in {table.relative_to(root)}")
 sys.exit(1 if wrong or sentences == 0 else 0)

@@ -320,8 +320,9 @@ private Q_SLOTS:
         QVERIFY(page.contains("&lt;b&gt;Second&lt;/b&gt; words."));
         QVERIFY(!page.contains("<b>Second"));
         // They stay until others are given.
-        QCOMPARE(run("bulletin @demo @later --week 2026-W27 --on 2026-07-14").exit, 0);
-        QVERIFY(bytesOf(QStringLiteral("later/bulletin-2026-W27.html")).contains("<p>First words.</p>"));
+        const Ran stays = run("bulletin @demo @stays --week 2026-W27 --on 2026-07-14");
+        QVERIFY2(stays.exit == 0, qPrintable(stays.err));
+        QVERIFY(bytesOf(QStringLiteral("stays/bulletin-2026-W27.html")).contains("<p>First words.</p>"));
     }
 
     void aLookPublishesNothing()

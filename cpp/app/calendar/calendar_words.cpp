@@ -21,7 +21,7 @@ using std::chrono::days;
 namespace {
 
 struct PageWords {
-    Q_DECLARE_TR_FUNCTIONS(PestCalendarPage)
+    Q_DECLARE_TR_FUNCTIONS(PageWords)
 };
 
 constexpr days stripMargin{5};

@@ -18,7 +18,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct PaperWords {
-    Q_DECLARE_TR_FUNCTIONS(WalkPaper)
+    Q_DECLARE_TR_FUNCTIONS(PaperWords)
 };
 
 // Who walked: as said, or whoever kept the walk first.

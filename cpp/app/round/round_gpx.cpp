@@ -12,7 +12,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct RoundWords {
-    Q_DECLARE_TR_FUNCTIONS(Round)
+    Q_DECLARE_TR_FUNCTIONS(RoundWords)
 };
 
 } // namespace

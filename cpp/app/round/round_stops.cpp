@@ -22,7 +22,7 @@ using namespace duskrow::domain;
 namespace {
 
 struct RoundWords {
-    Q_DECLARE_TR_FUNCTIONS(Round)
+    Q_DECLARE_TR_FUNCTIONS(RoundWords)
 };
 
 // As in WalkStartViewModel: after a week it is another walk.
