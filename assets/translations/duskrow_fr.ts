@@ -7873,7 +7873,7 @@ one letter for north on a map</extracomment>
     <name>Routes</name>
     <message>
         <source>Today</source>
-        <translation>Aujourd’hui</translation>
+        <translation>Jour</translation>
     </message>
     <message>
         <source>Traps</source>

@@ -23,7 +23,7 @@ struct DifferencesLine {
     bool asJson = false;
 };
 
-// "Tuesday 7 July 2026 · Slough corner · bertha 1", as far as it is known.
+// "Tuesday 7 July · Slough corner · bertha 1", as far as it is known.
 QString placeOf(store::Reader& reader, const OpenField& open)
 {
     QStringList parts;

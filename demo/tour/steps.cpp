@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "demo/tour/steps.h"
 
+#include <QRegularExpression>
+
 #include <cstdio>
 
 namespace duskrow::demo {
@@ -46,7 +48,9 @@ void setUpATrap(Stage& stage)
     nextPage(stage, "place");
     stage.waitUntil(named("an averaged place"), [&] {
         const QStringList lines = stage.propertyOf(named("accuracy"), "lines").toStringList();
-        return lines.value(0).section(QLatin1Char(' '), 0, 0).toInt() >= 12;
+        // "12 fixes averaged", in whatever language: the first number.
+        static const QRegularExpression number(QStringLiteral("[0-9]+"));
+        return number.match(lines.value(0)).captured().toInt() >= 12;
     });
     stage.shoot(named("setup-place-found"));
     nextPage(stage, "around");

@@ -5,6 +5,7 @@
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickStyle>
+#include <QTranslator>
 
 #include <cstdio>
 
@@ -76,6 +77,10 @@ int main(int argc, char** argv)
 {
     const QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
+    QTranslator translator; // in the language of the device, as the app
+    if (translator.load(
+            QLocale(), QStringLiteral("duskrow"), QStringLiteral("_"), QStringLiteral(":/translations")))
+        QGuiApplication::installTranslator(&translator);
     const Arguments arguments = readArguments(application);
 
     app::App app({.storePath = arguments.store,

@@ -198,7 +198,7 @@ private Q_SLOTS:
             const QJsonArray open = story.differences(device);
             const QString said =
                 story.run(device, {QStringLiteral("differences"), u'@' + QString(device)}).out;
-            QVERIFY2(said.contains(QStringLiteral(" 2026 · ")), qPrintable(said)); // day, site and trap
+            QVERIFY2(said.contains(QStringLiteral(" July · Slough corner · 1")), qPrintable(said));
             QVERIFY(!open[0].toObject()[QStringLiteral("trap")].isNull());
             QCOMPARE(open.size(), 1);
             QCOMPARE(open[0].toObject()[QStringLiteral("field")].toString(), QStringLiteral("pest"));
