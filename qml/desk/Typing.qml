@@ -52,6 +52,8 @@ ListFrame {
         onWhoTyped: words => root.typing.typeWho(index, words)
         reasonKeys: root.typing.reasonKeys
         reasonLabels: root.typing.reasonLabels
+        // A row that grows at the lower edge is brought into view.
+        onAsksWhyChanged: Qt.callLater(() => root.list.positionViewAtIndex(index, ListView.Contain))
         onMoved: by => root.goOn(index, by)
         onNoCount: reason => {
             if (root.typing.keepNoCount(index, reason))

@@ -139,6 +139,7 @@ Item {
             leastHeight: Theme.touch
             Layout.columnSpan: root.beside ? 1 : 2
             Layout.alignment: Qt.AlignRight
+            Layout.preferredWidth: root.beside ? 160 * Theme.textScale : none.implicitWidth // alike in every row
             onClicked: root.asksWhy = !root.asksWhy
 
             Accessible.name: qsTr("%1 at %2", "no count, a trap").arg(none.text).arg(root.title)
