@@ -33,6 +33,12 @@ enum class WeekOutcome {
     NoTraps, // none stood out in it, and none was counted
 };
 
+// Whether there is a bulletin to be read, published or not.
+constexpr bool hasBulletin(WeekOutcome outcome)
+{
+    return outcome != WeekOutcome::NotOver && outcome != WeekOutcome::NoTraps;
+}
+
 // Gives the protocol of a pest; it must outlive the draft.
 using ProtocolOf = std::function<domain::Result<const domain::Protocol*>(const std::string& pest)>;
 

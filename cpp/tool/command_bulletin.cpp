@@ -227,9 +227,7 @@ Result<int> publishWeek(const BulletinLine& line)
         line.kept.empty() ? line.store + "-bulletins" : line.kept, line.reissue, *today};
     auto made = publish::weekDraft(**reader, asked, [&](const std::string& pest) { return shelf.of(pest); });
     if (!made) return made.error();
-    if (made->outcome == WeekOutcome::NotOver || made->outcome == WeekOutcome::NothingToReissue
-        || made->outcome == WeekOutcome::NoTraps)
-        return refuse(*made);
+    if (!hasBulletin(made->outcome) || made->outcome == WeekOutcome::NothingToReissue) return refuse(*made);
     text::BulletinWords words = text::bulletinWords(made->bulletin, *made->protocol, readers.locale());
     // Words that a coordinator published stay until others are given.
     const auto own = !line.text.empty() ? publish::readWhole(QString::fromStdString(line.text))

@@ -93,8 +93,7 @@ void PublishViewModel::refresh()
 
 bool PublishViewModel::hasWords() const
 {
-    return m_reading && m_reading->draft.outcome != WeekOutcome::NotOver
-        && m_reading->draft.outcome != WeekOutcome::NoTraps;
+    return m_reading && publish::hasBulletin(m_reading->draft.outcome);
 }
 
 void PublishViewModel::write()

@@ -52,7 +52,7 @@ Result<Done> printWeek(Session& session, IsoWeek week, const QString& path)
             session.clock().today()});
     if (!reading) return reading.error();
     const publish::WeekDraft& draft = (*reading)->draft;
-    if (draft.outcome == publish::WeekOutcome::NotOver || draft.outcome == publish::WeekOutcome::NoTraps)
+    if (!publish::hasBulletin(draft.outcome))
         return Error{ErrorCode::NotPublished, {formats::weekText(week)}};
     text::BulletinWords words = text::bulletinWords(draft.bulletin, *draft.protocol);
     if (const auto own = publish::publishedText(session.reader(), draft); own && !own->empty())
