@@ -12,7 +12,7 @@ using namespace duskrow::domain;
 namespace {
 
 constexpr double base = 7.0; // C
-constexpr int days = 153; // April to August
+constexpr int summerDays = 153; // April to August
 
 // Made up for a believable flight: first moths in mid-June, the peak in mid-July, the end in early August.
 // Nobody has published degree-day sums for this.
@@ -32,8 +32,8 @@ Summer::Summer(int year, Dice dice) : m_first(dayOf(year, 4, 1))
     const double warmer = dice.normal(0.0, 0.4); // this year against others
     double spell = 0.0; // warm and cold days come in spells
     double sum = 0.0;
-    m_degreeDays.reserve(days + 1);
-    for (int i = 0; i < days; ++i) {
+    m_degreeDays.reserve(summerDays + 1);
+    for (int i = 0; i < summerDays; ++i) {
         m_degreeDays.push_back(sum);
         spell = 0.7 * spell + dice.normal(0.0, 1.5);
         const double mean = usualMean(91 + i) + warmer + spell;
@@ -47,7 +47,7 @@ Summer::Summer(int year, Dice dice) : m_first(dayOf(year, 4, 1))
 
 double Summer::degreeDays(LocalDay day) const
 {
-    const auto at = std::clamp<std::int64_t>((day - m_first).count(), 0, days);
+    const auto at = std::clamp<std::int64_t>((day - m_first).count(), 0, summerDays);
     return m_degreeDays[static_cast<std::size_t>(at)];
 }
 

@@ -3,6 +3,8 @@
 
 #include <QJsonDocument>
 
+#include "app/as_qstring.h"
+#include "app/exchange/record_words.h"
 #include "app/question/question_edits.h"
 #include "store/queries.h"
 #include "text/field_names.h"
@@ -12,18 +14,6 @@ namespace duskrow::app {
 using namespace duskrow::domain;
 
 namespace {
-
-QString written(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-std::string textIn(const Folded& folded, const char* field)
-{
-    const auto found = folded.values.find(field);
-    const auto* held = found == folded.values.end() ? nullptr : std::get_if<std::string>(&found->second);
-    return held ? *held : std::string();
-}
 
 // A place that was typed was not found by satellite, and nobody knows how exact it is.
 void sayHowThePlaceIsKnown(const RecordKind& kind, CorrectionEntries::Values& fields)
@@ -83,9 +73,9 @@ CorrectionEntries::Choices CorrectionViewModel::choices(const Folded& now)
     const Protocol* protocol = session().protocol(textIn(now, "pest"));
     if (!protocol) return all;
     const std::string language = Session::language();
-    all["pest"] = {{written(protocol->id), QString::fromStdString(protocol->name.in(language))}};
+    all["pest"] = {{asQString(protocol->id), QString::fromStdString(protocol->name.in(language))}};
     for (const TrapType& type : protocol->trapTypes)
-        all["trap_type"].push_back({written(type.id), QString::fromStdString(type.name.in(language))});
+        all["trap_type"].push_back({asQString(type.id), QString::fromStdString(type.name.in(language))});
     return all;
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "app/exchange/exchange_words.h"
+#include "app/exchange/record_words.h"
 #include "app/trap_words.h"
 #include "store/queries.h"
 #include "store/segments.h"
@@ -26,18 +27,6 @@ QString wallClock(Instant at, std::chrono::minutes offset)
 {
     const QDateTime local = QDateTime::fromMSecsSinceEpoch(toMs(at + offset), Qt::UTC);
     return QLocale().toString(local, HistoryViewModel::tr("d MMM yyyy, HH:mm", "day and time of a change"));
-}
-
-std::string textIn(const Folded& folded, const char* field)
-{
-    const auto found = folded.values.find(field);
-    const auto* held = found == folded.values.end() ? nullptr : std::get_if<std::string>(&found->second);
-    return held ? *held : std::string();
-}
-
-Uuid idIn(const Folded& folded, const char* field)
-{
-    return parseUuid(textIn(folded, field)).value_or(Uuid{});
 }
 
 QString dayIn(const Folded& folded, const char* field)

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "app/draft_entries.h"
 
 namespace duskrow::app {
@@ -13,16 +14,6 @@ namespace {
 
 constexpr int mmPerCm = 10;
 const auto placeKey = QStringLiteral("place");
-
-QString written(std::optional<LocalDay> day)
-{
-    return day ? QString::fromStdString(formatDay(*day)) : QString();
-}
-
-QString written(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
 
 std::string clean(const QString& text)
 {
@@ -78,7 +69,7 @@ std::optional<Millimetres> height(bool isKnown, int cm, std::optional<Millimetre
 // What was not touched stays as it is, blanks included.
 void enter(std::string& held, const QString& typed)
 {
-    if (typed != written(held)) held = clean(typed);
+    if (typed != asQString(held)) held = clean(typed);
 }
 
 void add(std::vector<Edit>& edits, Edit edit)
@@ -115,7 +106,7 @@ void LifeForm::begin(const QString& act, LocalDay day)
              &m_sparesFrozen})
         *flag = false;
     m_reason = QStringLiteral("season_over");
-    m_day = written(day);
+    m_day = asQString(day);
     m_act = act;
     quiet.unblock();
     freshPlace();
@@ -131,10 +122,10 @@ void LifeForm::takeEntrance(std::optional<Millimetres> entrance, std::optional<M
 
 void LifeForm::take(const Service& service)
 {
-    m_editing = written(formatUuid(service.id));
-    m_day = written(service.day);
-    m_lot = written(service.lureLot);
-    m_expiry = written(service.lureExpiry);
+    m_editing = asQString(formatUuid(service.id));
+    m_day = asQString(service.day);
+    m_lot = asQString(service.lureLot);
+    m_expiry = asQString(service.lureExpiry);
     m_handlingRead = service.handlingRead.value_or(false);
     if (service.entrance) takeEntrance(service.entrance, {});
     if (service.latE7 && service.lonE7)
@@ -146,16 +137,16 @@ void LifeForm::take(const Service& service)
 
 void LifeForm::take(const Loan& loan)
 {
-    m_editing = written(formatUuid(loan.id));
-    m_day = written(loan.fromDay);
-    m_borrower = written(loan.borrower);
-    m_member = loan.member.isNil() ? QString() : written(formatUuid(loan.member));
-    m_until = written(loan.untilDay);
+    m_editing = asQString(formatUuid(loan.id));
+    m_day = asQString(loan.fromDay);
+    m_borrower = asQString(loan.borrower);
+    m_member = loan.member.isNil() ? QString() : asQString(formatUuid(loan.member));
+    m_until = asQString(loan.untilDay);
 }
 
 void LifeForm::takeEnd(const Trap& trap)
 {
-    if (trap.endDay) m_day = written(trap.endDay);
+    if (trap.endDay) m_day = asQString(trap.endDay);
     if (trap.endReason == EndReason::Lost) m_reason = QStringLiteral("lost");
     m_lureOut = trap.lureOut.value_or(false);
     m_stripOut = trap.stripOut.value_or(false);

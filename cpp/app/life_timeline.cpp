@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "app/session.h"
 #include "domain/rules/geodesy.h"
 #include "text/amounts.h"
@@ -21,11 +22,6 @@ QString words(const char* sentence)
     return QCoreApplication::translate("LifeOfTrap", sentence);
 }
 
-QString written(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
 struct Event {
     std::optional<LocalDay> day;
     Row row;
@@ -33,7 +29,7 @@ struct Event {
 
 Event eventOf(const char* kind, const Record& record, std::optional<LocalDay> day, const QString& title)
 {
-    const QString id = written(formatUuid(record.id));
+    const QString id = asQString(formatUuid(record.id));
     Row row{.key = id, .title = title};
     row.besides = day ? text::shortDay(*day) : words(QT_TRANSLATE_NOOP("LifeOfTrap", "day not known"));
     row.route = QStringLiteral("history");
@@ -58,7 +54,7 @@ QString lureDetail(const Service& service)
 {
     QStringList parts;
     if (!service.lureLot.empty())
-        parts << words(QT_TRANSLATE_NOOP("LifeOfTrap", "lot %1")).arg(written(service.lureLot));
+        parts << words(QT_TRANSLATE_NOOP("LifeOfTrap", "lot %1")).arg(asQString(service.lureLot));
     if (service.lureExpiry)
         parts << words(QT_TRANSLATE_NOOP("LifeOfTrap", "use by %1")).arg(text::shortDay(*service.lureExpiry));
     return parts.join(QStringLiteral(" · "));
@@ -82,7 +78,7 @@ Event serviceEvent(const Service& service, std::optional<GeoPoint>& place)
 
 Event loanEvent(const Loan& loan)
 {
-    const QString title = words(QT_TRANSLATE_NOOP("LifeOfTrap", "Lent to %1")).arg(written(loan.borrower));
+    const QString title = words(QT_TRANSLATE_NOOP("LifeOfTrap", "Lent to %1")).arg(asQString(loan.borrower));
     Event event = eventOf("loan", loan, loan.fromDay, title);
     if (loan.untilDay)
         event.row.detail = words(QT_TRANSLATE_NOOP("LifeOfTrap", "until %1")).arg(text::day(*loan.untilDay));
@@ -137,7 +133,7 @@ private:
     std::vector<Row> m_rows;
 };
 
-QString degrees(double value)
+QString placeDegrees(double value)
 {
     constexpr int decimals = 5; // about a metre
     return QLocale().toString(value, 'f', decimals);
@@ -147,7 +143,8 @@ QString placeWords(const Trap& trap)
 {
     const auto place = trap.place();
     if (!place) return words(QT_TRANSLATE_NOOP("LifeOfTrap", "not known"));
-    QStringList parts{degrees(place->latitude()) + QStringLiteral(", ") + degrees(place->longitude())};
+    QStringList parts{
+        placeDegrees(place->latitude()) + QStringLiteral(", ") + placeDegrees(place->longitude())};
     if (trap.accuracy) parts << text::accuracy(toMetres(*trap.accuracy));
     if (trap.fixMethod) parts << text::name(*trap.fixMethod);
     return parts.join(QStringLiteral(" · "));
@@ -155,10 +152,10 @@ QString placeWords(const Trap& trap)
 
 QString agreedWords(const Site& site)
 {
-    if (!site.agreedDay) return written(site.landowner);
+    if (!site.agreedDay) return asQString(site.landowner);
     if (site.landowner.empty()) return text::dayAndYear(*site.agreedDay);
     return words(QT_TRANSLATE_NOOP("LifeOfTrap", "%1, on %2"))
-        .arg(written(site.landowner), text::dayAndYear(*site.agreedDay));
+        .arg(asQString(site.landowner), text::dayAndYear(*site.agreedDay));
 }
 
 } // namespace
@@ -204,16 +201,17 @@ std::vector<Row> setUpFacts(const store::TrapRecords& records, const Protocol* p
     Facts facts;
     facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Set up"), trap.setDay);
     const TrapType* type = protocol ? protocol->trapType(trap.trapType) : nullptr;
-    if (type) facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Trap"), written(type->name.in(Session::language())));
-    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Tag"), written(trap.tag));
+    if (type)
+        facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Trap"), asQString(type->name.in(Session::language())));
+    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Tag"), asQString(trap.tag));
     facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Place"), placeWords(trap));
-    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Field"), written(site.field));
-    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Crop"), written(site.crop));
+    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Field"), asQString(site.field));
+    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Crop"), asQString(site.crop));
     facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Landowner’s yes"), agreedWords(site));
-    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Way in"), written(site.gate));
+    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Way in"), asQString(site.gate));
     facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Entrance"), trap.entrance);
     facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Canopy"), trap.canopy);
-    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Lure lot"), written(trap.lureLot));
+    facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Lure lot"), asQString(trap.lureLot));
     facts.add(QT_TRANSLATE_NOOP("LifeOfTrap", "Lure use by"), trap.lureExpiry);
     return facts.rows();
 }

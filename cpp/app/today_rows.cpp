@@ -18,10 +18,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-struct TodayWords {
-    Q_DECLARE_TR_FUNCTIONS(Today)
-};
-
 bool isOnlyScouting(const Stop& stop)
 {
     return std::all_of(stop.items.begin(), stop.items.end(),

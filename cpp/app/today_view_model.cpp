@@ -24,10 +24,6 @@ constexpr std::size_t mostLater = 20;
 // Distances are told again after a few steps, not at every reading: a list must not shuffle under a finger.
 constexpr Metres strideForNewOrder{25.0};
 
-struct TodayWords {
-    Q_DECLARE_TR_FUNCTIONS(Today)
-};
-
 Row rowOfDraft(const OpenDraft& draft)
 {
     Row row{.key = draft.key};

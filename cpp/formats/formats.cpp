@@ -34,7 +34,7 @@ Result<std::vector<ExportedFile>> exportCalendar(const ExportInput& input)
     return std::vector<ExportedFile>{{"season.ics", std::move(*bytes)}};
 }
 
-constexpr std::array<Format, 5> known{{
+constexpr std::array<Format, 5> knownFormats{{
     {"csv", "csv", "text/csv; charset=utf-8; header=present", "format.csv", exportCsv},
     {"geojson", "geojson", "application/geo+json", "format.geojson", exportGeoJson},
     {"gpx", "gpx", "application/gpx+xml", "format.gpx", exportGpx},
@@ -46,16 +46,16 @@ constexpr std::array<Format, 5> known{{
 
 std::span<const Format> formats()
 {
-    return known;
+    return knownFormats;
 }
 
 Result<Format> formatOf(std::string_view id)
 {
-    const auto found =
-        std::find_if(known.begin(), known.end(), [id](const Format& one) { return one.id == id; });
-    if (found != known.end()) return *found;
+    const auto found = std::find_if(
+        knownFormats.begin(), knownFormats.end(), [id](const Format& one) { return one.id == id; });
+    if (found != knownFormats.end()) return *found;
     std::string ids;
-    for (const Format& one : known) ids += (ids.empty() ? "" : ", ") + std::string(one.id);
+    for (const Format& one : knownFormats) ids += (ids.empty() ? "" : ", ") + std::string(one.id);
     return Error{ErrorCode::FormatUnknown, {std::string(id), ids}};
 }
 

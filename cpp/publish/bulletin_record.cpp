@@ -13,14 +13,14 @@ using namespace duskrow::domain;
 
 namespace {
 
-constexpr std::size_t mostBytes = 24'000;
+constexpr std::size_t mostTextBytes = 24'000;
 
 // Whole paragraphs, as many as have room.
 std::string joined(const std::vector<std::string>& paragraphs)
 {
     std::string text;
     for (const std::string& paragraph : paragraphs) {
-        if (text.size() + paragraph.size() + 2 > mostBytes) break;
+        if (text.size() + paragraph.size() + 2 > mostTextBytes) break;
         if (!text.empty()) text += "\n\n";
         text += paragraph;
     }
@@ -42,7 +42,7 @@ PublishedBulletin recordOf(
     record.language = words.language;
     record.title = words.title;
     record.text = joined(words.paragraphs);
-    record.areas = areaNewsText(areaNewsOf(bulletin, draft.districts), mostBytes);
+    record.areas = areaNewsText(areaNewsOf(bulletin, draft.districts), mostTextBytes);
     return record;
 }
 

@@ -15,7 +15,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-constexpr qint64 mostBytes = 64LL << 20U;
+constexpr qint64 mostIssueBytes = 64LL << 20U;
 
 bool comesBefore(const KeptIssue& a, const KeptIssue& b)
 {
@@ -36,7 +36,7 @@ QString fileName(const KeptIssue& issue)
 Result<std::string> readWhole(const QString& path)
 {
     QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > mostBytes)
+    if (!file.open(QIODevice::ReadOnly) || file.size() > mostIssueBytes)
         return Error{ErrorCode::FileUnreadable, {path.toStdString()}};
     return file.readAll().toStdString();
 }

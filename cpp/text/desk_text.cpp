@@ -15,7 +15,7 @@ struct DeskWords {
     Q_DECLARE_TR_FUNCTIONS(Desk)
 };
 
-QString counted(std::size_t traps, const QLocale& locale)
+QString countedTraps(std::size_t traps, const QLocale& locale)
 {
     return number(static_cast<std::int64_t>(traps), locale);
 }
@@ -31,11 +31,12 @@ QString weekDays(const ReportingWeek& week, const QLocale& locale)
 QString reportedLine(const Reported& sum, const QLocale& locale)
 {
     //: traps that reported, traps that are expected to
-    QStringList parts{
-        DeskWords::tr("%1 of %2 in").arg(counted(sum.reported, locale), counted(sum.expected, locale))};
+    QStringList parts{DeskWords::tr("%1 of %2 in")
+                          .arg(countedTraps(sum.reported, locale), countedTraps(sum.expected, locale))};
     if (sum.notCounted > 0)
-        parts << DeskWords::tr("%1 of them could not be counted").arg(counted(sum.notCounted, locale));
-    if (sum.late > 0) parts << DeskWords::tr("%1 late").arg(counted(sum.late, locale));
+        parts << DeskWords::tr("%1 of them could not be counted")
+                     .arg(countedTraps(sum.notCounted, locale));
+    if (sum.late > 0) parts << DeskWords::tr("%1 late").arg(countedTraps(sum.late, locale));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -14,7 +14,7 @@ struct Heat {
     Q_DECLARE_TR_FUNCTIONS(Heat)
 };
 
-QString plain(double number)
+QString plainNumber(double number)
 {
     return QLocale().toString(number, 'g', 6);
 }
@@ -57,14 +57,14 @@ QString cutOffWords(CutOff cutOff)
 
 QString temperatureWords(double degrees, HeatUnit unit)
 {
-    return unit == HeatUnit::Celsius ? Heat::tr("%1 °C").arg(plain(degrees))
-                                     : Heat::tr("%1 °F").arg(plain(degrees));
+    return unit == HeatUnit::Celsius ? Heat::tr("%1 °C").arg(plainNumber(degrees))
+                                     : Heat::tr("%1 °F").arg(plainNumber(degrees));
 }
 
 QString sumWords(double degreeDays, HeatUnit unit)
 {
-    return unit == HeatUnit::Celsius ? Heat::tr("%1 degree-days (°C)").arg(plain(degreeDays))
-                                     : Heat::tr("%1 degree-days (°F)").arg(plain(degreeDays));
+    return unit == HeatUnit::Celsius ? Heat::tr("%1 degree-days (°C)").arg(plainNumber(degreeDays))
+                                     : Heat::tr("%1 degree-days (°F)").arg(plainNumber(degreeDays));
 }
 
 } // namespace duskrow::text

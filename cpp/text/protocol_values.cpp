@@ -6,16 +6,13 @@
 
 #include "text/amounts.h"
 #include "text/code_names.h"
+#include "text/figure_sheet.h"
 
 namespace duskrow::text {
 
 using namespace duskrow::domain;
 
 namespace {
-
-struct Figures {
-    Q_DECLARE_TR_FUNCTIONS(Figure)
-};
 
 // As many decimals as the figure has, and no more.
 QString plain(double value)

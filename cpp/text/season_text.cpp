@@ -16,7 +16,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString words(const char* sentence)
+QString seasonWords(const char* sentence)
 {
     return QCoreApplication::translate("SeasonText", sentence);
 }
@@ -44,12 +44,12 @@ constexpr std::array partsOver{
 QString partOver(const SeasonOutlook& outlook)
 {
     if (outlook.fractionHigh - outlook.fractionLow > widestGuess)
-        return words(QT_TRANSLATE_NOOP("SeasonText", "flight %1 to %2 % over"))
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "flight %1 to %2 % over"))
             .arg(std::lround(outlook.fractionLow * 100))
             .arg(std::lround(outlook.fractionHigh * 100));
     const double middle = (outlook.fractionLow + outlook.fractionHigh) / 2;
     for (const PartOver& part : partsOver)
-        if (middle < part.upTo) return words(part.words);
+        if (middle < part.upTo) return seasonWords(part.words);
     return {};
 }
 
@@ -57,32 +57,33 @@ QString phaseWords(FlightPhase phase, const Animal& animal)
 {
     switch (phase) {
     case FlightPhase::NotKnown:
-        return words(QT_TRANSLATE_NOOP("SeasonText", "flight not known yet"));
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "flight not known yet"));
     case FlightPhase::NoneYet:
         //: "no moths yet"
-        return words(QT_TRANSLATE_NOOP("SeasonText", "no %1 yet")).arg(animal.many());
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "no %1 yet")).arg(animal.many());
     case FlightPhase::Rising:
-        return words(QT_TRANSLATE_NOOP("SeasonText", "flight rising"));
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "flight rising"));
     case FlightPhase::NearHighest:
-        return words(QT_TRANSLATE_NOOP("SeasonText", "flight near its highest so far"));
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "flight near its highest so far"));
     case FlightPhase::PastHighest:
-        return words(QT_TRANSLATE_NOOP("SeasonText", "flight past its highest so far"));
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "flight past its highest so far"));
     }
     return {};
 }
 
 QString seasonsOf(const SeasonOutlook& outlook)
 {
-    const auto years = outlook.years == 1 ? words(QT_TRANSLATE_NOOP("SeasonText", "one year"))
-                                          : words(QT_TRANSLATE_NOOP("SeasonText", "%1 years"))
+    const auto years = outlook.years == 1 ? seasonWords(QT_TRANSLATE_NOOP("SeasonText", "one year"))
+                                          : seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 years"))
                                                 .arg(number(static_cast<std::int64_t>(outlook.years)));
-    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 past trap seasons of %2"))
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 past trap seasons of %2"))
         .arg(number(static_cast<std::int64_t>(outlook.seasons)), years);
 }
 
 QString lateSentence(const Trap& trap, const SeasonRules& rules, const Animal& animal)
 {
-    return words(QT_TRANSLATE_NOOP("SeasonText", "Set up on %1, after %2: it may have missed the first %3."))
+    return seasonWords(
+        QT_TRANSLATE_NOOP("SeasonText", "Set up on %1, after %2: it may have missed the first %3."))
         .arg(shortDay(*trap.setDay), shortDay(*rules.latestSetUp), animal.many());
 }
 
@@ -91,21 +92,24 @@ QString endedSentence(const Trap& trap, const SeasonRules& rules, const Animal& 
     const char* sentence = trap.endReason == EndReason::Lost
         ? QT_TRANSLATE_NOOP("SeasonText", "Lost on %1, before %2: it missed the last %3.")
         : QT_TRANSLATE_NOOP("SeasonText", "Ended on %1, before %2: it missed the last %3.");
-    return words(sentence).arg(shortDay(*trap.endDay), shortDay(*rules.earliestTakeDown), animal.many());
+    return seasonWords(sentence).arg(
+        shortDay(*trap.endDay), shortDay(*rules.earliestTakeDown), animal.many());
 }
 
 QString uncountedSentence(const TrapSeason& season, const SeasonRules& rules, const Animal& animal)
 {
-    if (!season.countedUntil) return words(QT_TRANSLATE_NOOP("SeasonText", "It was never counted."));
-    return words(QT_TRANSLATE_NOOP("SeasonText", "Last counted on %1, before %2: the last %3 are not in."))
+    if (!season.countedUntil) return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "It was never counted."));
+    return seasonWords(
+        QT_TRANSLATE_NOOP("SeasonText", "Last counted on %1, before %2: the last %3 are not in."))
         .arg(shortDay(*season.countedUntil), shortDay(*rules.earliestTakeDown), animal.many());
 }
 
 QString unknownSentence(const Trap& trap)
 {
     return trap.setDay
-        ? words(QT_TRANSLATE_NOOP("SeasonText", "No band: the protocol does not say when a season is whole."))
-        : words(QT_TRANSLATE_NOOP("SeasonText", "No band: nobody noted the day of set-up."));
+        ? seasonWords(
+            QT_TRANSLATE_NOOP("SeasonText", "No band: the protocol does not say when a season is whole."))
+        : seasonWords(QT_TRANSLATE_NOOP("SeasonText", "No band: nobody noted the day of set-up."));
 }
 
 QStringList partReasons(
@@ -115,7 +119,8 @@ QStringList partReasons(
     if (season.part.cameLate) reasons << lateSentence(trap, rules, animal);
     if (season.part.endedEarly) reasons << endedSentence(trap, rules, animal);
     if (season.part.notCountedToEnd) reasons << uncountedSentence(season, rules, animal);
-    reasons << words(QT_TRANSLATE_NOOP("SeasonText", "So there is no band: bands are for whole seasons."));
+    reasons << seasonWords(
+        QT_TRANSLATE_NOOP("SeasonText", "So there is no band: bands are for whole seasons."));
     return reasons;
 }
 
@@ -123,12 +128,12 @@ QString questionSentence(CatchQuestion question, const QString& day, const Anima
 {
     switch (question) {
     case CatchQuestion::EmptiedUnknown:
-        return words(
+        return seasonWords(
             QT_TRANSLATE_NOOP("SeasonText",
                 "Was the trap emptied on %1? Until that is known the higher of the two counts stands."))
             .arg(day);
     case CatchQuestion::CountFell:
-        return words(
+        return seasonWords(
             QT_TRANSLATE_NOOP("SeasonText",
                 "Fewer %2 on %1 than at the visit before, though it was not emptied: the higher count "
                 "stands."))
@@ -147,11 +152,12 @@ QString dayOfVisit(const TrapSeason& season, const Uuid& id)
 QString failureWords(const Visit& visit)
 {
     if (!visit.state || *visit.state == TrapState::Fine)
-        return words(QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed since it was last emptied"));
+        return seasonWords(
+            QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed since it was last emptied"));
     const char* sentence = *visit.state == TrapState::LureGone
         ? QT_TRANSLATE_NOOP("SeasonText", "at least: %1")
         : QT_TRANSLATE_NOOP("SeasonText", "at least: trap %1");
-    return words(sentence).arg(name(*visit.state));
+    return seasonWords(sentence).arg(name(*visit.state));
 }
 
 } // namespace
@@ -170,26 +176,26 @@ QString seasonTotal(const TrapSeason& season, const QLocale& locale)
 
 QString seasonCaption(const TrapSeason& season, const Animal& animal)
 {
-    if (!isCounted(season)) return words(QT_TRANSLATE_NOOP("SeasonText", "no counts yet"));
+    if (!isCounted(season)) return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "no counts yet"));
     const QString what = animal.after(season.total.value());
     switch (season.standing) {
     case SeasonStanding::Whole:
         //: "moths in the whole season"
-        return words(QT_TRANSLATE_NOOP("SeasonText", "%1 in the whole season")).arg(what);
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 in the whole season")).arg(what);
     case SeasonStanding::PartOfFlight:
-        return words(QT_TRANSLATE_NOOP("SeasonText", "%1, part of the flight only")).arg(what);
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1, part of the flight only")).arg(what);
     case SeasonStanding::SoFar:
     case SeasonStanding::NotKnown:
         break;
     }
-    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 so far")).arg(what);
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 so far")).arg(what);
 }
 
 QString flightWords(
     const TrapSeason& season, const std::optional<SeasonOutlook>& outlook, const Animal& animal)
 {
     if (season.standing == SeasonStanding::Whole)
-        return words(QT_TRANSLATE_NOOP("SeasonText", "flight over"));
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "flight over"));
     if (season.part.endedEarly || season.part.notCountedToEnd) return {};
     if (outlook && season.standing == SeasonStanding::SoFar) return partOver(*outlook);
     return phaseWords(season.flight.phase, animal);
@@ -198,17 +204,17 @@ QString flightWords(
 QString likelyRange(const SeasonOutlook& outlook, const QLocale& locale)
 {
     if (!outlook.totalLow || !outlook.totalHigh) return {};
-    return words(QT_TRANSLATE_NOOP("SeasonText", "season likely %1"))
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "season likely %1"))
         .arg(range(*outlook.totalLow, *outlook.totalHigh, locale));
 }
 
 QString outlookReason(const SeasonOutlook& outlook)
 {
     if (!outlook.totalLow)
-        return words(QT_TRANSLATE_NOOP("SeasonText", "Too early to say where the season may end (%1)."))
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "Too early to say where the season may end (%1)."))
             .arg(seasonsOf(outlook));
-    return words(QT_TRANSLATE_NOOP("SeasonText",
-                     "The likely range comes from %1. It knows nothing of this year’s weather."))
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText",
+                           "The likely range comes from %1. It knows nothing of this year’s weather."))
         .arg(seasonsOf(outlook));
 }
 
@@ -217,7 +223,7 @@ QStringList standingReasons(
 {
     switch (season.standing) {
     case SeasonStanding::SoFar:
-        return {words(
+        return {seasonWords(
             QT_TRANSLATE_NOOP("SeasonText", "Bands are for whole seasons: none until the flight is over."))};
     case SeasonStanding::Whole:
         return {};
@@ -232,9 +238,9 @@ QStringList standingReasons(
 QString bandSpan(const Band& band, const QLocale& locale, const Animal& animal)
 {
     if (!band.below)
-        return words(QT_TRANSLATE_NOOP("SeasonText", "%1 %2 or more in a whole season"))
+        return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 %2 or more in a whole season"))
             .arg(number(band.from.value(), locale), animal.many());
-    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 %2 in a whole season"))
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 %2 in a whole season"))
         .arg(range(band.from, *band.below - Moths{1}, locale), animal.many());
 }
 
@@ -244,15 +250,16 @@ QStringList totalRemarks(const TrapSeason& season, const QLocale& locale, const 
     for (const OpenQuestion& question : season.questions)
         remarks << questionSentence(question.question, dayOfVisit(season, question.visit), animal);
     if (season.range)
-        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "A heavy catch was estimated: %1 %2."))
+        remarks << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "A heavy catch was estimated: %1 %2."))
                        .arg(range(season.range->low, season.range->high, locale), animal.many());
     if (season.waiting.value() > 0)
-        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "Not in the total: %1 that nobody has named yet."))
+        remarks << seasonWords(
+            QT_TRANSLATE_NOOP("SeasonText", "Not in the total: %1 that nobody has named yet."))
                        .arg(animal.amount(season.waiting, locale));
     if (season.isCorrected)
-        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "Named samples are in the total."));
+        remarks << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "Named samples are in the total."));
     for (const LocalDay moved : season.moves)
-        remarks << words(QT_TRANSLATE_NOOP("SeasonText", "The trap was moved on %1."))
+        remarks << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "The trap was moved on %1."))
                        .arg(shortDay(moved, locale));
     return remarks;
 }
@@ -260,7 +267,7 @@ QStringList totalRemarks(const TrapSeason& season, const QLocale& locale, const 
 QString visitCatch(const VisitCatch& caught, const QLocale& locale, const Animal& animal)
 {
     if (!caught.count) return name(Outcome::CouldNotCount);
-    if (caught.count->value() == 0) return words(QT_TRANSLATE_NOOP("SeasonText", "none caught"));
+    if (caught.count->value() == 0) return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "none caught"));
     return animal.amount(*caught.count, locale);
 }
 
@@ -268,7 +275,7 @@ QString visitNumbers(const VisitCatch& caught, const QLocale& locale)
 {
     QStringList parts;
     parts << (caught.nights ? nights(*caught.nights, locale)
-                            : words(QT_TRANSLATE_NOOP("SeasonText", "nights not known")));
+                            : seasonWords(QT_TRANSLATE_NOOP("SeasonText", "nights not known")));
     if (caught.rate) parts << perNight(*caught.rate, locale);
     parts << soFar(caught.soFar, locale);
     return joined(parts);
@@ -280,20 +287,20 @@ QStringList visitFlags(
     QStringList flags;
     if (!caught.count && visit.reason) flags << name(*visit.reason);
     if (!caught.count && visit.emptied == true)
-        flags << words(QT_TRANSLATE_NOOP("SeasonText", "emptied uncounted: those nights are lost"));
+        flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "emptied uncounted: those nights are lost"));
     if (caught.isAtLeast) flags << failureWords(visit);
     if (caught.count && caught.nights && isLong(*caught.nights, interval)) flags << longCount(*caught.nights);
     if (caught.count && visit.emptied == false)
-        flags << words(QT_TRANSLATE_NOOP("SeasonText", "not emptied: the next count holds these too"));
+        flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "not emptied: the next count holds these too"));
     if (caught.range)
-        flags << words(QT_TRANSLATE_NOOP("SeasonText", "estimated, %1"))
+        flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "estimated, %1"))
                      .arg(range(caught.range->low, caught.range->high));
     if (caught.isCorrected())
-        flags << words(QT_TRANSLATE_NOOP("SeasonText", "counted %1, named samples add %2"))
+        flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "counted %1, named samples add %2"))
                      .arg(number(caught.asCounted->value()), number(caught.named.value()));
     if (caught.waiting.value() > 0)
-        flags
-            << words(QT_TRANSLATE_NOOP("SeasonText", "%1 not named yet")).arg(number(caught.waiting.value()));
+        flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 not named yet"))
+                     .arg(number(caught.waiting.value()));
     return flags;
 }
 
@@ -305,28 +312,28 @@ bool isLong(Nights nights, std::optional<std::chrono::days> interval)
 
 QString longCount(Nights count)
 {
-    return words(QT_TRANSLATE_NOOP("SeasonText", "one count over %1")).arg(nights(count));
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "one count over %1")).arg(nights(count));
 }
 
 QString weekTitle(const ReportingWeek& week, const QLocale& locale)
 {
-    return words(QT_TRANSLATE_NOOP("SeasonText", "%1 to %2"))
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 to %2"))
         .arg(shortDay(week.first, locale), shortDay(week.last, locale));
 }
 
 QString weekCatch(const WeekCatch& week, const QLocale& locale, const Animal& animal)
 {
-    if (!week.moths) return words(QT_TRANSLATE_NOOP("SeasonText", "not counted"));
+    if (!week.moths) return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "not counted"));
     const Moths whole{std::llround(*week.moths)};
     if (!week.isDerived) return animal.amount(whole, locale);
-    return words(QT_TRANSLATE_NOOP("SeasonText", "about %1")).arg(animal.amount(whole, locale));
+    return seasonWords(QT_TRANSLATE_NOOP("SeasonText", "about %1")).arg(animal.amount(whole, locale));
 }
 
 QString weekNumbers(const WeekCatch& week, const QLocale& locale)
 {
     if (!week.moths) return {};
     QStringList parts{
-        words(QT_TRANSLATE_NOOP("SeasonText", "%1 of 7 nights counted")).arg(week.nights.value())};
+        seasonWords(QT_TRANSLATE_NOOP("SeasonText", "%1 of 7 nights counted")).arg(week.nights.value())};
     if (week.rate) parts << perNight(*week.rate, locale);
     return joined(parts);
 }
@@ -334,9 +341,10 @@ QString weekNumbers(const WeekCatch& week, const QLocale& locale)
 QStringList weekFlags(const WeekCatch& week)
 {
     QStringList flags;
-    if (week.isDerived) flags << words(QT_TRANSLATE_NOOP("SeasonText", "derived: shared out by nights"));
-    if (week.isAtLeast) flags << words(QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed"));
-    if (week.isProvisional) flags << words(QT_TRANSLATE_NOOP("SeasonText", "a question is open"));
+    if (week.isDerived)
+        flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "derived: shared out by nights"));
+    if (week.isAtLeast) flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "at least: the trap failed"));
+    if (week.isProvisional) flags << seasonWords(QT_TRANSLATE_NOOP("SeasonText", "a question is open"));
     return flags;
 }
 

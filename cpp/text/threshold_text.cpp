@@ -68,7 +68,7 @@ QString term(double value, WorkingUnit unit, const Threshold& threshold, const Q
     return unbroken(termAsWritten(value, unit, threshold, locale));
 }
 
-QString joined(const QString& left, WorkingSign sign, const QString& right)
+QString joinedWorking(const QString& left, WorkingSign sign, const QString& right)
 {
     switch (sign) {
     case WorkingSign::Begin:
@@ -132,7 +132,7 @@ QString workingLine(const WorkingStep& step, const Threshold& threshold, const Q
 {
     QString line;
     for (const WorkingTerm& one : step.terms)
-        line = joined(line, one.sign, term(one.value, one.unit, threshold, locale));
+        line = joinedWorking(line, one.sign, term(one.value, one.unit, threshold, locale));
     return line + QStringLiteral(" = ") + term(step.result, step.unit, threshold, locale);
 }
 

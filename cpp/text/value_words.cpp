@@ -27,7 +27,7 @@ QString nothing()
     return words(QT_TRANSLATE_NOOP("ValueWords", "nothing"));
 }
 
-QString plain(std::string_view text)
+QString plainWords(std::string_view text)
 {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
@@ -36,7 +36,7 @@ template <typename E, std::size_t N>
 QString codeWords(const std::array<std::string_view, N>& names, const std::string& code)
 {
     const auto* found = std::find(names.begin(), names.end(), code);
-    return found == names.end() ? plain(code) : name(static_cast<E>(found - names.begin()));
+    return found == names.end() ? plainWords(code) : name(static_cast<E>(found - names.begin()));
 }
 
 using CodeWords = QString (*)(const std::string&);
@@ -80,7 +80,7 @@ QString codeOf(const RecordKind& kind, const std::string& field, const std::stri
 {
     for (const CodeField& known : codeFields)
         if (known.kind == kind.name && known.field == field) return known.words(code);
-    return plain(code);
+    return plainWords(code);
 }
 
 QString momentWords(std::int64_t ms)
@@ -119,7 +119,7 @@ QString textWords(const RecordKind& kind, const Field& field, const std::string&
     if (field.type == FieldType::Code) return codeOf(kind, std::string(field.name), text);
     if (field.type == FieldType::Day) {
         const auto day = parseDay(text);
-        return day ? dayAndYear(*day) : plain(text);
+        return day ? dayAndYear(*day) : plainWords(text);
     }
     if (field.type == FieldType::Id) {
         const auto id = parseUuid(text);
@@ -127,7 +127,7 @@ QString textWords(const RecordKind& kind, const Field& field, const std::string&
         return known.isEmpty() ? words(QT_TRANSLATE_NOOP("ValueWords", "another record")) : known;
     }
     if (field.name == "photo") return words(QT_TRANSLATE_NOOP("ValueWords", "a photograph"));
-    return words(QT_TRANSLATE_NOOP("ValueWords", "“%1”")).arg(plain(text));
+    return words(QT_TRANSLATE_NOOP("ValueWords", "“%1”")).arg(plainWords(text));
 }
 
 } // namespace
@@ -137,14 +137,14 @@ QString valueWords(const RecordKind& kind, const std::string& fieldName, const V
 {
     if (isEmpty(value)) return nothing();
     const Field* field = kind.find(fieldName);
-    if (const auto* raw = std::get_if<RawJson>(&value)) return plain(raw->text);
+    if (const auto* raw = std::get_if<RawJson>(&value)) return plainWords(raw->text);
     if (const auto* flag = std::get_if<bool>(&value))
         return *flag ? words(QT_TRANSLATE_NOOP("ValueWords", "yes"))
                      : words(QT_TRANSLATE_NOOP("ValueWords", "no"));
     if (const auto* whole = std::get_if<std::int64_t>(&value))
         return field ? numberWords(*field, *whole, animal) : number(*whole);
     const auto& text = std::get<std::string>(value);
-    return field ? textWords(kind, *field, text, nameOf) : plain(text);
+    return field ? textWords(kind, *field, text, nameOf) : plainWords(text);
 }
 
 bool isWorthReading(const std::string& field)

@@ -49,7 +49,7 @@ bool isInterpolated(const BridgedDays& days, LocalDay day)
     return std::binary_search(days.interpolated.begin(), days.interpolated.end(), day);
 }
 
-void printJson(
+void printHeatJson(
     const HeatTerms& terms, const formats::TemperatureReading& reading, HeatUnit unit, const Summed& done)
 {
     Json rows = Json::array();
@@ -73,7 +73,7 @@ void printJson(
     print(QString::fromStdString(json.dump(2, ' ', false, Json::error_handler_t::replace)));
 }
 
-void printWords(
+void printHeatWords(
     const HeatTerms& terms, const formats::TemperatureReading& reading, HeatUnit unit, const Summed& done)
 {
     const auto plain = [](double value) { return QLocale().toString(value, 'f', 1); };
@@ -125,9 +125,9 @@ Result<int> sayDegreeDays(const DegreeDaysLine& line)
     if (line.file.unit.empty() && unit == HeatUnit::Fahrenheit) return Error{ErrorCode::ScaleUnsaid, {}};
     const Summed done = summed(*terms, reading->rows, from);
     if (line.asJson)
-        printJson(*terms, *reading, unit, done);
+        printHeatJson(*terms, *reading, unit, done);
     else
-        printWords(*terms, *reading, unit, done);
+        printHeatWords(*terms, *reading, unit, done);
     return reading->refused.rows > 0 ? rowsRefused : 0;
 }
 

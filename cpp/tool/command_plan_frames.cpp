@@ -109,7 +109,7 @@ Result<Done> printPatchyCaution(const StopPlan& plan)
     return Done{};
 }
 
-Result<Done> say(const StopPlan& plan, const std::vector<OperatingRow>& rows, const Protocol& protocol)
+Result<Done> sayPlan(const StopPlan& plan, const std::vector<OperatingRow>& rows, const Protocol& protocol)
 {
     const QLocale locale;
     const StopDesign& design = plan.design;
@@ -145,7 +145,7 @@ Result<int> sayPlan(const FrameLine& line)
         print(QString::fromStdString(planJson(*plan, *frame, *rows).dump(2)));
         return 0;
     }
-    if (const auto printed = say(*plan, *rows, *protocol); !printed) return printed.error();
+    if (const auto printed = sayPlan(*plan, *rows, *protocol); !printed) return printed.error();
     return 0;
 }
 

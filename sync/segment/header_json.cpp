@@ -7,6 +7,7 @@
 #include "domain/log/bounded_json.h"
 #include "domain/log/value_json.h"
 #include "sync/segment/header_values.h"
+#include "sync/segment/refusals.h"
 
 namespace duskrow::sync {
 
@@ -19,14 +20,9 @@ constexpr std::size_t deepest = 16;
 constexpr std::int64_t format = 1;
 constexpr std::int64_t mostMs = 253'402'300'799'999; // the end of the year 9999
 
-Error malformed(const char* what)
+Error malformedHeader(const char* what)
 {
-    return Error{ErrorCode::SegmentMalformed, {std::string("header: ") + what}};
-}
-
-Error tooLarge(const char* what)
-{
-    return Error{ErrorCode::SegmentTooLarge, {what}};
+    return malformed(std::string("header: ") + what);
 }
 
 bool readTimes(const json& object, SegmentHeader& header)
@@ -48,12 +44,12 @@ Result<Done> readNumbers(const json& object, SegmentHeader& header)
     const auto last = wholeAt(object, "last");
     const auto raw = wholeAt(object, "raw");
     const auto roster = wholeAt(object, "roster");
-    if (!first || *first < 1) return malformed("first");
-    if (!last || *last < *first) return malformed("last");
+    if (!first || *first < 1) return malformedHeader("first");
+    if (!last || *last < *first) return malformedHeader("last");
     if (*last - *first >= mostChanges) return tooLarge("changes");
-    if (!raw || *raw < 1) return malformed("raw");
+    if (!raw || *raw < 1) return malformedHeader("raw");
     if (*raw > mostRawBytes) return tooLarge("raw");
-    if (!roster || *roster < 0) return malformed("roster");
+    if (!roster || *roster < 0) return malformedHeader("roster");
     header.first = *first;
     header.last = *last;
     header.rawBytes = *raw;
@@ -96,24 +92,24 @@ Result<SegmentHeader> readHeader(std::string_view text)
 {
     if (text.size() > mostHeaderBytes) return tooLarge("header");
     const auto object = parseBounded(text, deepest, Numbers::WholeOnly);
-    if (!object || !object->is_object()) return malformed("JSON");
-    if (canonicalText(*object) != text) return malformed("form");
-    if (wholeAt(*object, "format") != format) return malformed("format");
+    if (!object || !object->is_object()) return malformedHeader("JSON");
+    if (canonicalText(*object) != text) return malformedHeader("form");
+    if (wholeAt(*object, "format") != format) return malformedHeader("format");
     SegmentHeader header;
     const auto programme = uuidAt(*object, "programme");
-    if (!programme || programme->isNil()) return malformed("programme");
+    if (!programme || programme->isNil()) return malformedHeader("programme");
     header.programme = *programme;
-    if (!hexAt(*object, "stream", header.stream)) return malformed("stream");
-    if (!hexAt(*object, "key", header.key)) return malformed("key");
-    if (!hexAt(*object, "root", header.root)) return malformed("root");
-    if (!readTimes(*object, header)) return malformed("at_ms");
+    if (!hexAt(*object, "stream", header.stream)) return malformedHeader("stream");
+    if (!hexAt(*object, "key", header.key)) return malformedHeader("key");
+    if (!hexAt(*object, "root", header.root)) return malformedHeader("root");
+    if (!readTimes(*object, header)) return malformedHeader("at_ms");
     if (const auto numbers = readNumbers(*object, header); !numbers) return numbers.error();
-    if (!readPrevious(*object, header)) return malformed("prev");
+    if (!readPrevious(*object, header)) return malformedHeader("prev");
     auto cites = citesAt(*object, "cites", header.stream);
-    if (!cites) return malformed("cites");
+    if (!cites) return malformedHeader("cites");
     header.cites = std::move(*cites);
     auto needs = namesAt(*object, "needs");
-    if (!needs) return malformed("needs");
+    if (!needs) return malformedHeader("needs");
     header.needs = std::move(*needs);
     return header;
 }

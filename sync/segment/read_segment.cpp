@@ -7,6 +7,7 @@
 #include "sync/segment/hashes.h"
 #include "sync/segment/header_json.h"
 #include "sync/segment/layout.h"
+#include "sync/segment/refusals.h"
 #include "sync/segment/segment.h"
 
 namespace duskrow::sync {
@@ -14,16 +15,6 @@ namespace duskrow::sync {
 using namespace duskrow::domain;
 
 namespace {
-
-Error malformed(std::string what)
-{
-    return Error{ErrorCode::SegmentMalformed, {std::move(what)}};
-}
-
-Error tooLarge(const char* what)
-{
-    return Error{ErrorCode::SegmentTooLarge, {what}};
-}
 
 // Whether the end says what the bytes before it are: a file that is still being copied does not.
 bool isWhole(std::string_view bytes)

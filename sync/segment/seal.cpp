@@ -7,6 +7,7 @@
 #include "sync/segment/hashes.h"
 #include "sync/segment/header_json.h"
 #include "sync/segment/layout.h"
+#include "sync/segment/refusals.h"
 #include "sync/segment/segment.h"
 
 namespace duskrow::sync {
@@ -16,11 +17,6 @@ using namespace duskrow::domain;
 namespace {
 
 using Cites = std::map<StreamId, std::int64_t>;
-
-Error malformed(std::string what)
-{
-    return Error{ErrorCode::SegmentMalformed, {std::move(what)}};
-}
 
 // What sealing needs of a change. The change itself is let go as soon as it was read: thousands are sealed
 // at once.
@@ -41,7 +37,7 @@ void cite(const std::vector<ChangeRef>& refs, const StreamId& own, Cites& cites)
 }
 
 // Reads a line and puts into `cites` what it cites.
-Result<SealedLine> readLine(const Sealing& how, std::string_view bytes, Cites& cites)
+Result<SealedLine> readForSealing(const Sealing& how, std::string_view bytes, Cites& cites)
 {
     const auto change = readCanonicalChange(bytes);
     if (!change) return malformed("change: " + change.error().args.front());
@@ -77,7 +73,7 @@ Result<Sealed> takeLines(const Sealing& how, std::span<const std::string> all)
     taken.lines.reserve(all.size());
     for (const std::string& bytes : all) {
         Cites cites;
-        const auto line = readLine(how, bytes, cites);
+        const auto line = readForSealing(how, bytes, cites);
         if (!line) return line.error();
         if (!taken.lines.empty() && line->seq != taken.lines.back().seq + 1)
             return malformed("change: number");

@@ -11,7 +11,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-std::string text(const Value& value)
+std::string textOfValue(const Value& value)
 {
     const auto* found = std::get_if<std::string>(&value);
     return found != nullptr ? *found : std::string();
@@ -37,12 +37,12 @@ bool isAmong(const std::string& word, std::initializer_list<const char*> words)
 
 Uuid idOf(const Value& value)
 {
-    return parseUuid(text(value)).value_or(Uuid{});
+    return parseUuid(textOfValue(value)).value_or(Uuid{});
 }
 
 bool stands(const Changes& ofRecord, const Word& heard)
 {
-    if (text(pick(ofRecord, "withdrawn", heard)).empty()) return true;
+    if (textOfValue(pick(ofRecord, "withdrawn", heard)).empty()) return true;
     Changes listened;
     for (const Change* change : ofRecord)
         if (heard(*change)) listened.push_back(change);
@@ -108,7 +108,7 @@ NaiveRoster::NaiveRoster(
         m_records[change->kind][change->record].push_back(change);
         name(change->ref.stream);
         StreamId stream{};
-        if (change->kind == "device" && parseHex(text(said(*change, "stream")), stream)) name(stream);
+        if (change->kind == "device" && parseHex(textOfValue(said(*change, "stream")), stream)) name(stream);
     }
     readFollowers();
     readRoots();
@@ -120,7 +120,7 @@ NaiveRoster::NaiveRoster(
     readLoans();
     for (const auto& [record, changes] : of("admission")) {
         const auto word = [this](const Change& c) { return isWord(c); };
-        const auto ref = parseRef(text(pick(changes, "change", word)));
+        const auto ref = parseRef(textOfValue(pick(changes, "change", word)));
         if (ref && stands(changes, word)) m_admitted.insert(*ref);
     }
 }
@@ -144,8 +144,8 @@ void NaiveRoster::readFollowers()
         for (const Change* change : changes) {
             PublicKey key{};
             Signature proof{};
-            if (!parseHex(text(said(*change, "follows_key")), key)) continue;
-            if (!parseHex(text(said(*change, "proof")), proof)) continue;
+            if (!parseHex(textOfValue(said(*change, "follows_key")), key)) continue;
+            if (!parseHex(textOfValue(said(*change, "proof")), proof)) continue;
             if (isSignedBy(key, claimMessage(change->programme, change->ref.stream), proof))
                 m_followers[change->ref.stream] = domain::streamOf(key, change->programme);
         }
@@ -210,14 +210,14 @@ std::set<NaiveRoster::Claim> NaiveRoster::claims(const Word& heard) const
             const auto found = of("invitation").find(invitation);
             if (found == of("invitation").end() || !isHeard(found->second, heard)) continue;
             if (!stands(found->second, heard)) continue;
-            const std::string until = text(pick(found->second, "until_day", heard));
+            const std::string until = textOfValue(pick(found->second, "until_day", heard));
             if (!until.empty() && formatDay(dayOf(change->at, change->offset)) > until) continue;
             PublicKey key{};
             PublicKey invited{};
             Signature proof{};
-            const bool isProven = parseHex(text(said(*change, "key")), key)
-                && parseHex(text(said(*change, "proof")), proof)
-                && parseHex(text(pick(found->second, "key", heard)), invited)
+            const bool isProven = parseHex(textOfValue(said(*change, "key")), key)
+                && parseHex(textOfValue(said(*change, "proof")), proof)
+                && parseHex(textOfValue(pick(found->second, "key", heard)), invited)
                 && domain::streamOf(key, m_programme) == change->ref.stream
                 && isSignedBy(invited, claimMessage(m_programme, change->ref.stream), proof);
             if (isProven)
@@ -230,8 +230,8 @@ void NaiveRoster::readCoordinators()
 {
     const Word byRoot = [this](const Change& c) { return isRootWord(c); };
     for (const auto& [record, changes] : of("member"))
-        if (stands(changes, byRoot) && text(pick(changes, "role", byRoot)) == "coordinator")
-            m_coordinators[record] = text(pick(changes, "until_day", byRoot));
+        if (stands(changes, byRoot) && textOfValue(pick(changes, "role", byRoot)) == "coordinator")
+            m_coordinators[record] = textOfValue(pick(changes, "until_day", byRoot));
     std::map<StreamId, Uuid> confirmed;
     for (const auto& [record, changes] : of("device")) {
         const auto stream = streamOf(record);
@@ -264,7 +264,7 @@ void NaiveRoster::readMembers()
 {
     const Word word = [this](const Change& c) { return isWord(c); };
     for (const auto& [record, changes] : of("member")) {
-        const std::string until = text(pick(changes, "until_day", word));
+        const std::string until = textOfValue(pick(changes, "until_day", word));
         if (isHeard(changes, word) && stands(changes, word) && !until.empty()) m_until[record] = until;
     }
 }
@@ -364,7 +364,7 @@ void NaiveRoster::readLoans()
             };
             if (!isHeard(changes, word) || !stands(changes, word)) continue;
             const Loan loan{id(pick(changes, "trap", word)), site, id(pick(changes, "member", word)),
-                text(pick(changes, "from_day", word)), text(pick(changes, "until_day", word))};
+                textOfValue(pick(changes, "from_day", word)), textOfValue(pick(changes, "until_day", word))};
             if (!loan.member.isNil() && !loan.trap.isNil()) m_loans.push_back(loan);
         }
     }

@@ -1,9 +1,7 @@
 # The hub's own tests run over both kinds of store: as hub_sqlite and as hub_postgres.
 set(hub_tests "")
 foreach(part access bulletin enter exchange service together)
-  add_executable(hub_${part}_test hub_${part}_test.cpp)
-  target_link_libraries(hub_${part}_test PRIVATE duskrow_options Qt6::Test duskrow_hub PkgConfig::sodium)
-  target_include_directories(hub_${part}_test PRIVATE ${PROJECT_SOURCE_DIR}/tests)
+  duskrow_test_program(hub_${part}_test SOURCES hub_${part}_test.cpp LINK duskrow_hub PkgConfig::sodium)
   list(APPEND hub_tests hub_${part}_test)
 endforeach()
 set(hub_files "")

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "domain/rules/no_count.h"
 
 namespace duskrow::app {
@@ -13,11 +14,6 @@ namespace duskrow::app {
 using namespace duskrow::domain;
 
 namespace {
-
-QString words(std::string_view name)
-{
-    return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
-}
 
 Visit reportedVisit(const TypingRow& row, const TypingHow& how)
 {
@@ -87,7 +83,7 @@ void takeDraft(TypingRow& row, const QByteArray& draft)
 QByteArray draftOf(const TypingHow& how)
 {
     QJsonObject held{{QStringLiteral("day"), QString::fromStdString(formatDay(how.day))},
-        {QStringLiteral("how"), words(reportedHowNames[static_cast<std::size_t>(how.how)])}};
+        {QStringLiteral("how"), asQString(reportedHowNames[static_cast<std::size_t>(how.how)])}};
     if (how.emptied) held.insert(QStringLiteral("emptied"), *how.emptied);
     return QJsonDocument(held).toJson(QJsonDocument::Compact);
 }

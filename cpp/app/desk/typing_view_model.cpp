@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "app/trap_words.h"
 #include "domain/log/edit.h"
 #include "text/amounts.h"
@@ -16,11 +17,6 @@ using namespace duskrow::domain;
 namespace {
 
 constexpr const char* howDraft = "typing";
-
-QString words(std::string_view name)
-{
-    return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
-}
 
 } // namespace
 
@@ -131,7 +127,7 @@ QString TypingViewModel::dayError() const
 
 QString TypingViewModel::how() const
 {
-    return words(reportedHowNames[static_cast<std::size_t>(m_how.how)]);
+    return asQString(reportedHowNames[static_cast<std::size_t>(m_how.how)]);
 }
 
 void TypingViewModel::setHow(const QString& how)
@@ -145,7 +141,7 @@ void TypingViewModel::setHow(const QString& how)
 QStringList TypingViewModel::howKeys()
 {
     QStringList keys;
-    for (const std::string_view name : reportedHowNames) keys << words(name);
+    for (const std::string_view name : reportedHowNames) keys << asQString(name);
     return keys;
 }
 
@@ -160,7 +156,7 @@ QStringList TypingViewModel::howLabels()
 QStringList TypingViewModel::reasonKeys()
 {
     QStringList keys;
-    for (const std::string_view name : noCountReasonNames) keys << words(name);
+    for (const std::string_view name : noCountReasonNames) keys << asQString(name);
     return keys;
 }
 

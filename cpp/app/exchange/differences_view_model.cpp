@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "app/exchange/exchange_words.h"
 #include "app/exchange/record_words.h"
 #include "sync/roster/roster_edits.h"
@@ -25,11 +26,6 @@ struct DifferencesViewModel::State {
 };
 
 namespace {
-
-QString idText(const Uuid& id)
-{
-    return QString::fromStdString(formatUuid(id));
-}
 
 const Change* find(const std::vector<Change>& changes, const ChangeRef& ref)
 {
@@ -119,7 +115,7 @@ public:
             if (!changes) return changes.error();
             const Change* change = find(*changes, one.change);
             Row row{.key = QString::fromStdString(formatRef(one.change)), .title = m_words.titleOf(*changes)};
-            row.subject = idText(one.record);
+            row.subject = asQString(one.record);
             if (change) {
                 row.besides = m_words.whoAndWhen(*change);
                 row.flags = m_words.linesOf(*change, m_words.animalOf(*changes));
@@ -139,11 +135,11 @@ public:
         std::vector<Row> rows;
         for (const store::OpenDifference& one : *open) {
             const bool isProposed = std::any_of(proposals.begin(), proposals.end(),
-                [&](const Row& row) { return row.subject == idText(one.record); });
+                [&](const Row& row) { return row.subject == asQString(one.record); });
             if (isProposed) continue;
             const auto changes = m_reader.changesOf(one.record);
             if (!changes) return changes.error();
-            rows.push_back({.key = idText(one.record), .title = m_words.titleOf(*changes)});
+            rows.push_back({.key = asQString(one.record), .title = m_words.titleOf(*changes)});
         }
         return rows;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/exchange/member_view_model.h"
 
+#include "app/as_qstring.h"
 #include "app/exchange/exchange_words.h"
 #include "app/exchange/people.h"
 #include "store/last_heard.h"
@@ -23,11 +24,6 @@ struct MemberViewModel::State {
 };
 
 namespace {
-
-QString written(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
 
 Row deviceRow(const People& people, const EnrolledDevice& device, std::int64_t used,
     const std::map<StreamId, Instant>& heard, const Moment& now)
@@ -142,7 +138,7 @@ void MemberViewModel::show(const State& state)
     if (member == state.people.members().end()) return tell(Error{ErrorCode::RecordMissing, {"member"}});
     clearTrouble();
     m_name = QString::fromStdString(member->name);
-    m_role = member->role ? written(roleNames[static_cast<std::size_t>(*member->role)]) : QString();
+    m_role = member->role ? asQString(roleNames[static_cast<std::size_t>(*member->role)]) : QString();
     m_roleWords = member->role ? text::name(*member->role) : QString();
     m_lastDay = member->untilDay ? text::dayAndYear(*member->untilDay) : QString();
     m_used = state.used;

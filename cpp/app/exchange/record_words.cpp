@@ -21,6 +21,8 @@ struct RecordText {
     Q_DECLARE_TR_FUNCTIONS(RecordText)
 };
 
+} // namespace
+
 std::string textIn(const Folded& folded, const char* field)
 {
     const auto found = folded.values.find(field);
@@ -32,8 +34,6 @@ Uuid idIn(const Folded& folded, const char* field)
 {
     return parseUuid(textIn(folded, field)).value_or(Uuid{});
 }
-
-} // namespace
 
 QString RecordWords::placeOf(const Uuid& trapId, const Uuid& siteId) const
 {

@@ -8,6 +8,10 @@
 
 namespace duskrow::app {
 
+// A text among the values of a record, and an id; empty and nil where there is none.
+std::string textIn(const domain::Folded& folded, const char* field);
+domain::Uuid idIn(const domain::Folded& folded, const char* field);
+
 // Records and changes of whatever kind, in words, for lists that hold many kinds.
 class RecordWords {
 public:

@@ -25,7 +25,7 @@ std::size_t newOnes(const ImportPlan& plan)
     return found == plan.made.end() ? 0 : found->second;
 }
 
-QString counted(std::size_t count)
+QString countedRows(std::size_t count)
 {
     return text::number(static_cast<std::int64_t>(count));
 }
@@ -192,7 +192,7 @@ void TemperaturesViewModel::show()
         if (!reading->rows.empty())
             add(tr("Days in the file"),
                 tr("%1, from %2 to %3")
-                    .arg(counted(reading->rows.size()), text::dayAndYear(reading->rows.front().day),
+                    .arg(countedRows(reading->rows.size()), text::dayAndYear(reading->rows.front().day),
                         text::dayAndYear(reading->rows.back().day)));
         std::vector<DayTemperature> days;
         for (const TemperatureRow& row : reading->rows) days.push_back({row.day, row.minimum, row.maximum});
@@ -207,8 +207,8 @@ void TemperaturesViewModel::show()
     const RowWords none;
     const auto& plan = m_seen->plan;
     if (plan) {
-        add(tr("New days"), counted(newOnes(*plan)));
-        add(tr("Days that are here already"), counted(plan->alreadyThere));
+        add(tr("New days"), countedRows(newOnes(*plan)));
+        add(tr("Days that are here already"), countedRows(plan->alreadyThere));
         if (plan->made.contains("station")) add(tr("New station"), station());
     }
     m_facts.show(std::move(facts));
@@ -235,7 +235,7 @@ QString TemperaturesViewModel::bringLine() const
     if (days == 0)
         return m_seen && m_seen->plan && m_seen->plan->size() > 0 ? tr("Change the station")
                                                                   : tr("Nothing of it is new");
-    return days == 1 ? tr("Bring in 1 day") : tr("Bring in %1 days").arg(counted(days));
+    return days == 1 ? tr("Bring in 1 day") : tr("Bring in %1 days").arg(countedRows(days));
 }
 
 void TemperaturesViewModel::bring()
@@ -253,9 +253,9 @@ void TemperaturesViewModel::bring()
             else
                 m_doneLine = run->isStopped
                     ? tr("Stopped after %1 records. The same file again brings in the rest.")
-                          .arg(counted(run->kept))
+                          .arg(countedRows(run->kept))
                     : tr("%1 records were brought in. They can be taken back where past years come in.")
-                          .arg(counted(run->kept));
+                          .arg(countedRows(run->kept));
             readStations();
             read();
         });

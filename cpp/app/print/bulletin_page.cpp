@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "text/amounts.h"
 
 namespace duskrow::app {
@@ -22,15 +23,10 @@ constexpr double pictureWidth = 420; // pixels that a picture is laid out for
 constexpr double saidShare = 0.54; // of the width, for what is said in words
 constexpr double nameShare = 0.22; // of the width, for the name of a district
 
-QString words(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
 QStringList lines(const std::vector<std::string>& texts)
 {
     QStringList found;
-    for (const std::string& text : texts) found << words(text);
+    for (const std::string& text : texts) found << asQString(text);
     return found;
 }
 
@@ -71,16 +67,16 @@ double BulletinPage::lay(const SheetPen& pen) const
     y += pen.lines(lines(says.cautions), {0, y}, m_page.width(), {.size = 0.92, .weight = QFont::DemiBold});
     y += pen.type() * 0.4;
     const QString privacy =
-        QStringLiteral("%1. %2").arg(words(says.privacyHeading), lines(says.privacy).join(QChar(u' ')));
+        QStringLiteral("%1. %2").arg(asQString(says.privacyHeading), lines(says.privacy).join(QChar(u' ')));
     return y + pen.words(privacy, {0, y}, m_page.width(), {.size = 0.82, .isSoft = true});
 }
 
 double BulletinPage::head(const SheetPen& pen) const
 {
     const text::BulletinWords& says = m_document.words;
-    double y = pen.words(words(says.programme), {0, 0}, m_page.width(), {.isSoft = true});
-    y += pen.words(words(says.title), {0, y}, m_page.width(), {.size = 2.2, .weight = QFont::Bold});
-    QStringList parts{words(says.dates), words(says.issue), words(says.notice)};
+    double y = pen.words(asQString(says.programme), {0, 0}, m_page.width(), {.isSoft = true});
+    y += pen.words(asQString(says.title), {0, y}, m_page.width(), {.size = 2.2, .weight = QFont::Bold});
+    QStringList parts{asQString(says.dates), asQString(says.issue), asQString(says.notice)};
     parts.removeAll(QString());
     y += pen.words(parts.join(QStringLiteral(" · ")), {0, y}, m_page.width(), {.weight = QFont::DemiBold});
     y += pen.type() * 0.5;
@@ -93,10 +89,10 @@ double BulletinPage::said(const SheetPen& pen, const QPointF& at, double width) 
     const text::BulletinWords& says = m_document.words;
     double y = at.y();
     for (const std::string& paragraph : says.paragraphs)
-        y += pen.words(words(paragraph), {at.x(), y}, width, {.size = 1.05}) + pen.type() * 0.55;
+        y += pen.words(asQString(paragraph), {at.x(), y}, width, {.size = 1.05}) + pen.type() * 0.55;
     if (says.toDo.empty()) return y;
     y += pen.type() * 0.2;
-    y += pen.heading(words(says.toDoHeading), {at.x(), y}, width);
+    y += pen.heading(asQString(says.toDoHeading), {at.x(), y}, width);
     return y + pen.bullets(lines(says.toDo), {at.x(), y}, width);
 }
 
@@ -106,7 +102,7 @@ double BulletinPage::pictures(const SheetPen& pen, const QPointF& at, double wid
     const double scale = width / pictureWidth;
     for (const bool isMap : {true, false}) {
         const auto& says = m_document.words;
-        y += pen.heading(words(isMap ? says.mapHeading : says.chartHeading), {at.x(), y}, width);
+        y += pen.heading(asQString(isMap ? says.mapHeading : says.chartHeading), {at.x(), y}, width);
         const formats::Picture picture =
             isMap ? formats::mapOf(m_document, pictureWidth) : formats::chartOf(m_document, pictureWidth);
         pen.picture(picture, {at.x(), y}, scale);
@@ -118,15 +114,15 @@ double BulletinPage::pictures(const SheetPen& pen, const QPointF& at, double wid
 double BulletinPage::districts(const SheetPen& pen, const QPointF& at, double width) const
 {
     const text::BulletinWords& says = m_document.words;
-    double y = at.y() + pen.heading(words(says.districtsHeading), at, width);
+    double y = at.y() + pen.heading(asQString(says.districtsHeading), at, width);
     y += pen.nameAndCells(
         lines(says.columns), {at.x(), y}, width, nameShare, {.size = 0.85, .weight = QFont::DemiBold});
     bool isWithheld = false;
     for (std::size_t i = 0; i < std::min(m_rows, says.districts.size()); ++i) {
         const text::AreaWords& area = says.districts[i];
-        QStringList cells{words(area.name)};
+        QStringList cells{asQString(area.name)};
         for (std::size_t cell = 0; cell + 1 < says.columns.size(); ++cell)
-            cells << (cell < area.cells.size() ? words(area.cells[cell]) : QStringLiteral("–"));
+            cells << (cell < area.cells.size() ? asQString(area.cells[cell]) : QStringLiteral("–"));
         isWithheld = isWithheld || area.cells.empty();
         pen.rule({at.x(), y}, {at.x() + width, y}, 0.5, true);
         y += pen.nameAndCells(

@@ -19,9 +19,9 @@ struct SheetPageWords {
     Q_DECLARE_TR_FUNCTIONS(SheetPage)
 };
 
-constexpr double largestType = 9.5; // points
-constexpr double smallestType = 7;
-constexpr double gutter = 18;
+constexpr double largestSheetType = 9.5; // points
+constexpr double smallestSheetType = 7;
+constexpr double sheetGutter = 18;
 constexpr qsizetype longName = 40; // letters; such a field's name is set smaller
 constexpr double pictureType = 16; // pixels of the usual words of a picture
 
@@ -34,15 +34,15 @@ constexpr double leastLines = 0.4;
 } // namespace
 
 SheetLayout::SheetLayout(const WalkPaper& paper, QPaintDevice& device, QSizeF page)
-    : m_paper(paper), m_device(device), m_page(page), m_column((page.width() - gutter) / 2),
-      m_right(m_column + gutter)
+    : m_paper(paper), m_device(device), m_page(page), m_column((page.width() - sheetGutter) / 2),
+      m_right(m_column + sheetGutter)
 {
     for (const bool isApart : {false, true}) {
-        for (double type = largestType; type >= smallestType; type -= 0.25)
+        for (double type = largestSheetType; type >= smallestSheetType; type -= 0.25)
             if (tryType(type, isApart)) return;
     }
     // Remarks beyond measure: smaller still, and at last whatever comes out.
-    for (double type = smallestType; type >= 5; type -= 0.25)
+    for (double type = smallestSheetType; type >= 5; type -= 0.25)
         if (tryType(type, true)) return;
 }
 
@@ -82,9 +82,9 @@ double SheetLayout::head(const SheetPen& pen) const
     }
     const QString kind =
         sheet.programme.isEmpty() ? sheet.kind : QStringLiteral("%1 · %2").arg(sheet.kind, sheet.programme);
-    y += pen.words(kind, {0, y}, width - tag - gutter / 2, {.isSoft = true});
+    y += pen.words(kind, {0, y}, width - tag - sheetGutter / 2, {.isSoft = true});
     const double size = sheet.title.size() <= longName ? 2.3 : 1.4;
-    y += pen.words(sheet.title, {0, y}, width - tag - gutter / 2, {.size = size, .weight = QFont::Bold});
+    y += pen.words(sheet.title, {0, y}, width - tag - sheetGutter / 2, {.size = size, .weight = QFont::Bold});
     y = std::max(y, tag > 0 ? pen.type() * 2.2 : 0) + pen.type() * 0.5;
     return factGrid(pen, y);
 }
@@ -94,7 +94,7 @@ double SheetLayout::factGrid(const SheetPen& pen, double y) const
 {
     constexpr int across = 3;
     constexpr qsizetype longest = 90; // letters
-    const double wide = (m_page.width() - gutter * (across - 1)) / across;
+    const double wide = (m_page.width() - sheetGutter * (across - 1)) / across;
     double highest = 0;
     int column = 0;
     const auto endRow = [&] {
@@ -105,7 +105,8 @@ double SheetLayout::factGrid(const SheetPen& pen, double y) const
     for (const text::SheetFact& fact : m_paper.sheet.facts) {
         const bool isLong = fact.value.size() > longest;
         if (isLong || column == across) endRow();
-        const double taken = pen.facts({fact}, {column * (wide + gutter), y}, isLong ? m_page.width() : wide);
+        const double taken =
+            pen.facts({fact}, {column * (wide + sheetGutter), y}, isLong ? m_page.width() : wide);
         highest = std::max(highest, taken);
         ++column;
         if (isLong) endRow();
@@ -202,10 +203,11 @@ double SheetLayout::decided(const SheetPen& pen, const QPointF& at, double width
     y += pen.type() * 2.1;
     const double name = width * 0.62;
     pen.rule({at.x(), y}, {at.x() + name, y}, 0.75);
-    pen.rule({at.x() + name + gutter / 2, y}, {at.x() + width, y}, 0.75);
+    pen.rule({at.x() + name + sheetGutter / 2, y}, {at.x() + width, y}, 0.75);
     const PenStyle small{.size = 0.88, .isSoft = true};
     pen.words(SheetPageWords::tr("Who"), {at.x(), y + 1}, name, small);
-    y += 1 + pen.words(SheetPageWords::tr("Day"), {at.x() + name + gutter / 2, y + 1}, width - name, small);
+    y += 1
+        + pen.words(SheetPageWords::tr("Day"), {at.x() + name + sheetGutter / 2, y + 1}, width - name, small);
     return y - at.y();
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/as_qstring.h"
 #include "app/round/round_order.h"
 #include "app/season_records.h"
 #include "app/today_rows.h"
@@ -27,11 +28,6 @@ struct RoundWords {
 
 // As in WalkStartViewModel: after a week it is another walk.
 constexpr std::chrono::days longestWalk{7};
-
-QString idText(const Uuid& id)
-{
-    return QString::fromStdString(formatUuid(id));
-}
 
 // The walks of one field that matter to a round.
 struct FieldWalks {
@@ -95,7 +91,7 @@ void addTrapStop(Making& making, Stop stop, const Uuid& site)
     if (stop.items.empty() || !stop.lentTo.isEmpty()) return;
     const TodayRow row = rowOf(stop, making.today());
     making.found.stops.push_back({.key = row.trap,
-        .site = idText(site),
+        .site = asQString(site),
         .title = row.title,
         .line = row.line,
         .route = row.actRoute,
@@ -126,11 +122,11 @@ void addDoneTrap(Making& making, const Trap& trap)
                 RoundWords::tr("%1, %2").arg(what, animalIn(making.ask.day, trap.pest).amount(*visit.pest));
     }
     if (what.isEmpty()) return;
-    making.found.done.push_back({.key = idText(trap.id),
+    making.found.done.push_back({.key = asQString(trap.id),
         .title = making.records.titleOf(trap),
         .detail = what,
         .route = QStringLiteral("season"),
-        .subject = idText(trap.id)});
+        .subject = asQString(trap.id)});
 }
 
 void addTraps(Making& making)
@@ -168,12 +164,12 @@ Result<Done> addField(Making& making, const Site& site, const FieldWalks& field)
     //: a field in which larvae are searched for
     const QString title = RoundWords::tr("%1, larvae").arg(QString::fromStdString(site.name));
     if (field.open) {
-        making.found.stops.push_back({.key = QStringLiteral("walk/") + idText(walk.id),
-            .site = idText(site.id),
+        making.found.stops.push_back({.key = QStringLiteral("walk/") + asQString(walk.id),
+            .site = asQString(site.id),
             .title = title,
             .line = RoundWords::tr("a walk to go on with, %1").arg(text::frames(Frames{count})),
             .route = QStringLiteral("frames"),
-            .subject = idText(walk.id),
+            .subject = asQString(walk.id),
             .place = placeOf(making, site, *frames),
             .isFoundInfested = field.isInfested});
         return Done{};
@@ -181,11 +177,11 @@ Result<Done> addField(Making& making, const Site& site, const FieldWalks& field)
     const bool wasToday =
         walk.day == making.today() || (!frames->empty() && frames->back().day == making.today());
     if (wasToday)
-        making.found.done.push_back({.key = QStringLiteral("walk/") + idText(walk.id),
+        making.found.done.push_back({.key = QStringLiteral("walk/") + asQString(walk.id),
             .title = title,
             .detail = RoundWords::tr("walked, %1").arg(text::frames(Frames{count})),
             .route = QStringLiteral("decide"),
-            .subject = idText(walk.id)});
+            .subject = asQString(walk.id)});
     return Done{};
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "text/error_text.h"
 
 namespace duskrow::app {
@@ -12,11 +13,6 @@ using namespace duskrow::domain;
 namespace {
 
 constexpr std::size_t mostShown = 6; // fields on the screen at once; typing finds the others
-
-QString words(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
 
 } // namespace
 
@@ -30,8 +26,8 @@ std::vector<const Site*> SetupSite::fitting() const
     std::vector<const Site*> found;
     const QString wanted = m_search.trimmed();
     for (const Site& site : facts().sites)
-        if (wanted.isEmpty() || words(site.name).contains(wanted, Qt::CaseInsensitive)
-            || words(site.field).contains(wanted, Qt::CaseInsensitive))
+        if (wanted.isEmpty() || asQString(site.name).contains(wanted, Qt::CaseInsensitive)
+            || asQString(site.field).contains(wanted, Qt::CaseInsensitive))
             found.push_back(&site);
     return found;
 }
@@ -48,7 +44,7 @@ QStringList SetupSite::siteNames() const
 {
     QStringList names;
     for (const Site* site : fitting())
-        if (names.size() < qsizetype{mostShown}) names << words(site->name);
+        if (names.size() < qsizetype{mostShown}) names << asQString(site->name);
     return names;
 }
 
@@ -59,9 +55,9 @@ QStringList SetupSite::siteDetails() const
         if (details.size() >= qsizetype{mostShown}) break;
         QStringList tags;
         for (const Trap& trap : facts().traps)
-            if (trap.site == site->id && stands(trap)) tags << words(trap.tag);
+            if (trap.site == site->id && stands(trap)) tags << asQString(trap.tag);
         QStringList parts;
-        if (!site->field.empty()) parts << words(site->field);
+        if (!site->field.empty()) parts << asQString(site->field);
         parts << (tags.isEmpty() ? tr("no trap stands here") : tr("trap %1").arg(tags.join(tr(", "))));
         details << parts.join(tr(" · "));
     }
@@ -94,7 +90,7 @@ std::vector<const ProtocolCrop*> SetupSite::crops() const
 QStringList SetupSite::cropKeys() const
 {
     QStringList keys;
-    for (const ProtocolCrop* crop : crops()) keys << words(crop->id);
+    for (const ProtocolCrop* crop : crops()) keys << asQString(crop->id);
     return keys;
 }
 
@@ -115,7 +111,7 @@ QStringList SetupSite::districtKeys() const
 QStringList SetupSite::districtLabels() const
 {
     QStringList labels;
-    for (const District& district : facts().districts) labels << words(district.name);
+    for (const District& district : facts().districts) labels << asQString(district.name);
     return labels;
 }
 
@@ -160,19 +156,19 @@ QString SetupSite::gateError() const
 QString SetupSite::title() const
 {
     const Site* site = chosen();
-    return site ? words(site->name) : m_known ? QString() : m_name.trimmed();
+    return site ? asQString(site->name) : m_known ? QString() : m_name.trimmed();
 }
 
 void SetupSite::ownLand()
 {
     if (!session().me()) return;
-    m_landowner = words(session().me()->name);
+    m_landowner = asQString(session().me()->name);
     Q_EMIT edited();
 }
 
 void SetupSite::preset()
 {
-    if (m_crop.isEmpty() && !crops().empty()) m_crop = words(crops().front()->id);
+    if (m_crop.isEmpty() && !crops().empty()) m_crop = asQString(crops().front()->id);
     Q_EMIT edited();
 }
 

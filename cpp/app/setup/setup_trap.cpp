@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "app/trap_words.h"
 #include "text/amounts.h"
 #include "text/error_text.h"
@@ -13,18 +14,13 @@ using namespace duskrow::domain;
 
 namespace {
 
-QString words(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
 // The next number after those written on the traps of the season.
 QString nextTag(const std::vector<Trap>& traps)
 {
     int highest = 0;
     for (const Trap& trap : traps) {
         bool isNumber = false;
-        const int number = words(trap.tag).toInt(&isNumber);
+        const int number = asQString(trap.tag).toInt(&isNumber);
         if (isNumber && number < 1'000'000) highest = std::max(highest, number);
     }
     return QString::number(highest + 1);
@@ -77,7 +73,7 @@ bool SetupTrap::hasStrip() const
 QStringList SetupTrap::pestKeys() const
 {
     QStringList keys;
-    for (const std::string& pest : facts().pests) keys << words(pest);
+    for (const std::string& pest : facts().pests) keys << asQString(pest);
     return keys;
 }
 
@@ -86,7 +82,7 @@ QStringList SetupTrap::pestLabels() const
     QStringList labels;
     for (const std::string& pest : facts().pests) {
         const Protocol* read = session().protocol(pest);
-        labels << (read ? local(read->name) : words(pest));
+        labels << (read ? local(read->name) : asQString(pest));
     }
     return labels;
 }
@@ -95,7 +91,7 @@ QStringList SetupTrap::typeKeys() const
 {
     QStringList keys;
     if (const Protocol* read = protocol())
-        for (const TrapType& type : read->trapTypes) keys << words(type.id);
+        for (const TrapType& type : read->trapTypes) keys << asQString(type.id);
     return keys;
 }
 
@@ -116,7 +112,7 @@ std::vector<const Trap*> SetupTrap::pairs() const
 {
     std::vector<const Trap*> all;
     for (const Trap& trap : facts().traps)
-        if (!m_site.isNil() && trap.site == m_site && stands(trap) && words(trap.pest) == m_pest)
+        if (!m_site.isNil() && trap.site == m_site && stands(trap) && asQString(trap.pest) == m_pest)
             all.push_back(&trap);
     return all;
 }
@@ -135,7 +131,7 @@ QStringList SetupTrap::pairLabels() const
     const auto all = pairs();
     if (all.empty()) return {};
     QStringList labels{tr("No, it stands alone")};
-    for (const Trap* trap : all) labels << tr("with trap %1").arg(words(trap->tag));
+    for (const Trap* trap : all) labels << tr("with trap %1").arg(asQString(trap->tag));
     return labels;
 }
 
@@ -152,7 +148,7 @@ QString SetupTrap::tagNote() const
         if (!stands(trap) || trap.tag != clean(m_tag)) continue;
         const Site* site = facts().site(trap.site);
         return tr("A trap %1 stands already at %2. Two traps of one tag are easily mixed up.")
-            .arg(words(trap.tag), site ? words(site->name) : tr("another field"));
+            .arg(asQString(trap.tag), site ? asQString(site->name) : tr("another field"));
     }
     return {};
 }
@@ -207,7 +203,7 @@ QString SetupTrap::stripPlace() const
 void SetupTrap::preset()
 {
     if (m_tag.isEmpty()) m_tag = nextTag(facts().traps);
-    if (m_pest.isEmpty() && !facts().pests.empty()) m_pest = words(facts().pests.front());
+    if (m_pest.isEmpty() && !facts().pests.empty()) m_pest = asQString(facts().pests.front());
     if (!type() && !typeKeys().isEmpty()) m_trapType = typeKeys().front();
     Q_EMIT edited();
 }
@@ -253,8 +249,8 @@ void SetupTrap::fill(Trap& trap) const
 
 void SetupTrap::takeFrom(const Trap& earlier)
 {
-    m_pest = words(earlier.pest);
-    m_trapType = words(earlier.trapType);
+    m_pest = asQString(earlier.pest);
+    m_trapType = asQString(earlier.trapType);
     Q_EMIT edited();
 }
 

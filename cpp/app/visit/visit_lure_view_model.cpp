@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "app/as_qstring.h"
 #include "app/trap_words.h"
 #include "app/visit/visit_words.h"
 #include "text/amounts.h"
@@ -19,11 +20,6 @@ QStringList wordsOf(const std::vector<Statement>& statements)
     for (const Statement& statement : statements)
         words.append(QString::fromStdString(statement.text.in(Session::language())));
     return words;
-}
-
-QString written(const std::optional<LocalDay>& day)
-{
-    return day ? QString::fromStdString(formatDay(*day)) : QString();
 }
 
 } // namespace
@@ -98,7 +94,7 @@ void VisitLureViewModel::setLureLot(const QString& lot)
 
 QString VisitLureViewModel::lureExpiry() const
 {
-    return written(records().lure.lureExpiry);
+    return asQString(records().lure.lureExpiry);
 }
 
 void VisitLureViewModel::setLureExpiry(const QString& day)
@@ -172,7 +168,7 @@ void VisitLureViewModel::setSprayedWhat(const QString& what)
 
 QString VisitLureViewModel::sprayedDay() const
 {
-    return written(visit().sprayedDay);
+    return asQString(visit().sprayedDay);
 }
 
 void VisitLureViewModel::setSprayedDay(const QString& day)

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "app/draft_entries.h"
 
 namespace duskrow::app {
@@ -12,11 +13,6 @@ namespace duskrow::app {
 using namespace duskrow::domain;
 
 namespace {
-
-QString written(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
 
 std::string clean(const QString& text)
 {
@@ -30,23 +26,23 @@ void DecisionForm::take(const Decision& decision, const QString& publishedDiviso
     const QSignalBlocker quiet(this);
     m_inParts =
         !decision.costProduct.empty() || !decision.costApplication.empty() || !decision.costTracks.empty();
-    m_cost = written(decision.costSum);
-    m_product = written(decision.costProduct);
-    m_application = written(decision.costApplication);
-    m_tracks = written(decision.costTracks);
-    if (!decision.costUnit.empty()) m_costUnit = written(decision.costUnit);
-    m_price = written(decision.price);
-    if (!decision.priceUnit.empty()) m_priceUnit = written(decision.priceUnit);
+    m_cost = asQString(decision.costSum);
+    m_product = asQString(decision.costProduct);
+    m_application = asQString(decision.costApplication);
+    m_tracks = asQString(decision.costTracks);
+    if (!decision.costUnit.empty()) m_costUnit = asQString(decision.costUnit);
+    m_price = asQString(decision.price);
+    if (!decision.priceUnit.empty()) m_priceUnit = asQString(decision.priceUnit);
     m_dry = !decision.dryDivisor.empty();
-    m_divisor = m_dry ? written(decision.dryDivisor) : publishedDivisor;
+    m_divisor = m_dry ? asQString(decision.dryDivisor) : publishedDivisor;
     m_labelDays = decision.labelDays ? QString::number(*decision.labelDays) : QString();
-    m_cuttingDay = decision.cuttingDay ? written(formatDay(*decision.cuttingDay)) : QString();
+    m_cuttingDay = decision.cuttingDay ? asQString(formatDay(*decision.cuttingDay)) : QString();
     m_decided.clear();
     if (decision.decided) {
         const std::string_view code = decidedNames.at(static_cast<std::size_t>(*decision.decided));
         m_decided = QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
     }
-    m_remark = written(decision.remark);
+    m_remark = asQString(decision.remark);
 }
 
 void DecisionForm::fill(Decision& decision) const

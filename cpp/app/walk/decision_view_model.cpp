@@ -6,6 +6,7 @@
 
 #include <array>
 
+#include "app/as_qstring.h"
 #include "domain/rules/stop_table.h"
 #include "text/decision_text.h"
 #include "text/frame_text.h"
@@ -17,11 +18,6 @@ namespace duskrow::app {
 using namespace duskrow::domain;
 
 namespace {
-
-QString written(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
 
 std::string codeOf(ControlVerdict verdict)
 {
@@ -39,7 +35,7 @@ std::string codeOf(ControlVerdict verdict)
 QStringList sentencesOf(const std::vector<Statement>& statements)
 {
     QStringList all;
-    for (const Statement& statement : statements) all << written(statement.text.in(Session::language()));
+    for (const Statement& statement : statements) all << asQString(statement.text.in(Session::language()));
     return all;
 }
 
@@ -66,12 +62,12 @@ DecisionViewModel::DecisionViewModel(Session& session, const QString& walk, QObj
 
 QString DecisionViewModel::walk() const
 {
-    return written(formatUuid(m_book.walk().id));
+    return asQString(formatUuid(m_book.walk().id));
 }
 
 QString DecisionViewModel::today() const
 {
-    return written(formatDay(session().clock().today()));
+    return asQString(formatDay(session().clock().today()));
 }
 
 QString DecisionViewModel::draftKey() const
@@ -154,7 +150,7 @@ QString DecisionViewModel::verdict() const
 
 QString DecisionViewModel::verdictKey() const
 {
-    return m_result && m_result->decision ? written(codeOf(m_result->decision->verdict)) : QString();
+    return m_result && m_result->decision ? asQString(codeOf(m_result->decision->verdict)) : QString();
 }
 
 QString DecisionViewModel::nextStep() const
@@ -207,13 +203,13 @@ QStringList DecisionViewModel::evidence() const
     const ThresholdRule& rule = *m_book.rule();
     for (const LocalText& note :
         {rule.lossPerLarva.note, rule.trialYears.note, rule.trialVarieties.note, rule.floor.note})
-        if (const std::string text = note.in(Session::language()); !text.empty()) all << written(text);
+        if (const std::string text = note.in(Session::language()); !text.empty()) all << asQString(text);
     return all + sentencesOf(rule.evidence);
 }
 
 QString DecisionViewModel::dryLine() const
 {
-    return isFound() ? written(m_book.rule()->drySeasonDivisor.note.in(Session::language())) : QString();
+    return isFound() ? asQString(m_book.rule()->drySeasonDivisor.note.in(Session::language())) : QString();
 }
 
 QString DecisionViewModel::dryNote() const
@@ -244,10 +240,10 @@ QStringList DecisionViewModel::sources() const
     if (!isFound()) return all;
     for (const std::string& id : {m_book.rule()->lossPerLarva.source, m_book.rule()->publishedPrice.source,
              m_book.rule()->drySeasonDivisor.source})
-        if (const std::string* citation = m_book.protocol()->citation(id)) all << written(*citation);
+        if (const std::string* citation = m_book.protocol()->citation(id)) all << asQString(*citation);
     all.removeDuplicates();
     return all << tr("Protocol %1, version %2")
-                      .arg(written(m_book.protocol()->id), written(m_book.protocol()->version));
+                      .arg(asQString(m_book.protocol()->id), asQString(m_book.protocol()->version));
 }
 
 QStringList DecisionViewModel::cautions() const

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/as_qstring.h"
 #include "domain/rules/frame_estimate.h"
 #include "store/queries.h"
 #include "text/amounts.h"
@@ -20,16 +21,6 @@ namespace {
 constexpr std::size_t mostSites = 8;
 // A walk may go on another day, but larvae grow: after a week it is another walk.
 constexpr std::chrono::days longestWalk{7};
-
-QString written(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
-QString idText(const Uuid& id)
-{
-    return written(formatUuid(id));
-}
 
 } // namespace
 
@@ -65,8 +56,8 @@ void WalkStartViewModel::read(const QString& subject)
             m_open.push_back(walk);
     if (subject.startsWith(QLatin1String("site/"))) m_site = subject.mid(5);
     const auto trap = store::trap(reader, parseUuid(subject.toStdString()).value_or(Uuid{}));
-    if (trap && *trap) m_site = idText((*trap)->site);
-    if (m_site.isEmpty() && m_sites.size() == 1) m_site = idText(m_sites.front().id);
+    if (trap && *trap) m_site = asQString((*trap)->site);
+    if (m_site.isEmpty() && m_sites.size() == 1) m_site = asQString(m_sites.front().id);
 }
 
 std::vector<const Site*> WalkStartViewModel::fitting() const
@@ -74,11 +65,11 @@ std::vector<const Site*> WalkStartViewModel::fitting() const
     std::vector<const Site*> found;
     const QString wanted = m_search.trimmed();
     for (const Site& site : m_sites)
-        if (idText(site.id) == m_site || wanted.isEmpty()
-            || written(site.name).contains(wanted, Qt::CaseInsensitive))
+        if (asQString(site.id) == m_site || wanted.isEmpty()
+            || asQString(site.name).contains(wanted, Qt::CaseInsensitive))
             found.push_back(&site);
     std::stable_partition(
-        found.begin(), found.end(), [this](const Site* site) { return idText(site->id) == m_site; });
+        found.begin(), found.end(), [this](const Site* site) { return asQString(site->id) == m_site; });
     return found;
 }
 
@@ -86,7 +77,7 @@ QStringList WalkStartViewModel::siteKeys() const
 {
     QStringList keys;
     for (const Site* site : fitting())
-        if (static_cast<std::size_t>(keys.size()) < mostSites) keys << idText(site->id);
+        if (static_cast<std::size_t>(keys.size()) < mostSites) keys << asQString(site->id);
     return keys << QString();
 }
 
@@ -94,7 +85,7 @@ QStringList WalkStartViewModel::siteNames() const
 {
     QStringList names;
     for (const Site* site : fitting())
-        if (static_cast<std::size_t>(names.size()) < mostSites) names << written(site->name);
+        if (static_cast<std::size_t>(names.size()) < mostSites) names << asQString(site->name);
     return names << tr("Another field");
 }
 
@@ -110,7 +101,7 @@ const ProtocolCrop* WalkStartViewModel::crop() const
 {
     if (!m_protocol) return nullptr;
     for (const Site& site : m_sites) {
-        if (idText(site.id) != m_site) continue;
+        if (asQString(site.id) != m_site) continue;
         for (const ProtocolCrop& crop : m_protocol->crops)
             if (crop.id == site.crop && !crop.growthStages.empty()) return &crop;
     }
@@ -119,7 +110,7 @@ const ProtocolCrop* WalkStartViewModel::crop() const
 
 QString WalkStartViewModel::scale() const
 {
-    return crop() ? written(crop()->growthScale.in(Session::language())) : QString();
+    return crop() ? asQString(crop()->growthScale.in(Session::language())) : QString();
 }
 
 QStringList WalkStartViewModel::stageKeys() const
@@ -137,7 +128,7 @@ QStringList WalkStartViewModel::stageNames() const
     for (const GrowthStage& stage : crop()->growthStages)
         names << QStringLiteral("%1 · %2")
                      .arg(stage.code.value())
-                     .arg(written(stage.name.in(Session::language())));
+                     .arg(asQString(stage.name.in(Session::language())));
     return names;
 }
 
@@ -171,13 +162,13 @@ bool WalkStartViewModel::canBegin() const
 const Walk* WalkStartViewModel::openWalk() const
 {
     for (const Walk& walk : m_open)
-        if (idText(walk.site) == m_site) return &walk;
+        if (asQString(walk.site) == m_site) return &walk;
     return nullptr;
 }
 
 QString WalkStartViewModel::goOnWith() const
 {
-    return openWalk() ? idText(openWalk()->id) : QString();
+    return openWalk() ? asQString(openWalk()->id) : QString();
 }
 
 QString WalkStartViewModel::goOnLine() const
@@ -217,8 +208,8 @@ void WalkStartViewModel::begin()
     edits.push_back(creation(walk, site.id));
     m_busy = true;
     Q_EMIT busyChanged();
-    session().keep(
-        std::move(edits), std::nullopt, this, [this, id = idText(walk.id)](const Result<store::Kept>& kept) {
+    session().keep(std::move(edits), std::nullopt, this,
+        [this, id = asQString(walk.id)](const Result<store::Kept>& kept) {
             m_busy = false;
             Q_EMIT busyChanged();
             if (!kept) return tell(kept.error());

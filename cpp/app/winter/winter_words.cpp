@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/as_qstring.h"
 #include "text/amounts.h"
 
 namespace duskrow::app {
@@ -16,11 +17,6 @@ namespace {
 struct Winter {
     Q_DECLARE_TR_FUNCTIONS(Winter)
 };
-
-QString idText(const Uuid& id)
-{
-    return QString::fromStdString(formatUuid(id));
-}
 
 QString traps(std::int64_t count)
 {
@@ -84,7 +80,7 @@ std::vector<Row> cooperatorRows(const WinterBook& book)
         for (const text::ThankYouTrap& trap : person.thanks.traps) made += trap.visits;
         const std::optional<bool> goesOn = person.goesOn();
         const QString said = !goesOn ? QString() : *goesOn ? QStringLiteral("yes") : QStringLiteral("no");
-        rows.push_back({.key = idText(person.member),
+        rows.push_back({.key = asQString(person.member),
             .title = person.thanks.name,
             .detail = QStringLiteral("%1 · %2").arg(
                 traps(static_cast<std::int64_t>(person.thanks.traps.size())), visits(made)),

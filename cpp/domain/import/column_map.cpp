@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <charconv>
 
+#include "domain/base/plain_word.h"
 #include "domain/import/day_columns.h"
-#include "domain/import/plain_word.h"
 
 namespace duskrow::domain {
 

@@ -5,8 +5,8 @@
 #include <charconv>
 #include <cmath>
 
+#include "domain/base/plain_word.h"
 #include "domain/import/day_columns.h"
-#include "domain/import/plain_word.h"
 #include "domain/rules/reporting_week.h"
 #include "domain/rules/typed_money.h"
 #include "domain/rules/typed_place.h"
@@ -15,11 +15,11 @@ namespace duskrow::domain {
 
 namespace {
 
-constexpr std::int64_t mostMoths = 999'999; // as in the record of a visit
-constexpr std::int64_t mostNights = 400;
+constexpr std::int64_t mostMothsCounted = 999'999; // as in the record of a visit
+constexpr std::int64_t longestPeriod = 400;
 constexpr std::size_t longestName = 200; // bytes, as in the records
 constexpr std::size_t longestRemark = 40'000;
-constexpr double tallest = 10'000; // mm, as in the records
+constexpr double tallestCanopy = 10'000; // mm, as in the records
 
 bool isDigits(std::string_view text)
 {
@@ -65,7 +65,7 @@ Result<Millimetres> heightCell(
             return Error{ErrorCode::NotANumber, {std::string(cell.substr(0, 80))}};
     }
     const double unit = millimetresIn(*column.unit);
-    const auto typed = parseDecimal(cell, code, 0, tallest / unit);
+    const auto typed = parseDecimal(cell, code, 0, tallestCanopy / unit);
     if (!typed) return typed.error();
     return Millimetres{std::llround(*typed * unit)};
 }
@@ -193,7 +193,7 @@ void RowReader::Reading::days()
         return refuse(Day, {ErrorCode::DayOutsideYear, {formatDay(row.day), std::to_string(*year)}});
     day(FromDay, row.year, row.fromDay);
     day(SetDay, row.year, row.setDay);
-    number(PeriodNights, mostNights, row.nights);
+    number(PeriodNights, longestPeriod, row.nights);
     if (row.fromDay && *row.fromDay > row.day)
         refuse(FromDay, {ErrorCode::OutOfRange, {"from_day", "1900-01-01", formatDay(row.day)}});
     if (row.setDay && *row.setDay > row.day)
@@ -241,9 +241,9 @@ std::optional<CountRow> RowReader::read(
         if (!isBlank(cells[i])) reading.error = Error{ErrorCode::TableUnreadable, {std::to_string(line)}};
     for (const ImportField field : {Site, Day, Count}) reading.needed(field);
     if (!reading.error) reading.days();
-    reading.number(Count, mostMoths, reading.row.pest);
-    reading.number(NotIt, mostMoths, reading.row.notIt);
-    reading.number(BumbleBees, mostMoths, reading.row.bees);
+    reading.number(Count, mostMothsCounted, reading.row.pest);
+    reading.number(NotIt, mostMothsCounted, reading.row.notIt);
+    reading.number(BumbleBees, mostMothsCounted, reading.row.bees);
     reading.text(District, reading.row.district, longestName);
     reading.text(Site, reading.row.site, longestName);
     reading.text(Trap, reading.row.tag, longestName);

@@ -5,7 +5,7 @@
 #include <array>
 #include <charconv>
 
-#include "domain/import/plain_word.h"
+#include "domain/base/plain_word.h"
 
 namespace duskrow::domain {
 

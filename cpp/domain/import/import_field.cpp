@@ -54,34 +54,39 @@ constexpr std::array remarkWords{Words("remark"), Words("remarks"), Words("comme
     Words("notes"), Words("note"), Words("eventremarks"), Words("remarque"), Words("remarques"),
     Words("commentaire"), Words("commentaires")};
 
-using enum ImportField;
-constexpr std::array fields{
-    ImportFieldRow{Year, "year", yearWords},
-    ImportFieldRow{District, "district", districtWords},
-    ImportFieldRow{Site, "site", siteWords},
-    ImportFieldRow{FieldName, "field", fieldWords},
-    ImportFieldRow{Crop, "crop", cropWords},
-    ImportFieldRow{Trap, "tag", trapWords},
-    ImportFieldRow{Latitude, "latitude", latitudeWords},
-    ImportFieldRow{Longitude, "longitude", longitudeWords},
-    ImportFieldRow{SetDay, "set_day", setDayWords},
-    ImportFieldRow{FromDay, "from_day", fromDayWords},
-    ImportFieldRow{Day, "day", dayWords},
-    ImportFieldRow{PeriodNights, "nights", nightsWords},
-    ImportFieldRow{Count, "pest", countWords},
-    ImportFieldRow{NotIt, "not_it", notItWords},
-    ImportFieldRow{BumbleBees, "bees", beesWords},
-    ImportFieldRow{Entrance, "entrance_mm", entranceWords},
-    ImportFieldRow{Canopy, "canopy_mm", canopyWords},
-    ImportFieldRow{Emptied, "emptied", emptiedWords},
-    ImportFieldRow{Observer, "observer", observerWords},
-    ImportFieldRow{Remark, "remark", remarkWords},
-};
+constexpr std::array fields = [] {
+    using enum ImportField;
+    return std::array{
+        ImportFieldRow{Year, "year", yearWords},
+        ImportFieldRow{District, "district", districtWords},
+        ImportFieldRow{Site, "site", siteWords},
+        ImportFieldRow{FieldName, "field", fieldWords},
+        ImportFieldRow{Crop, "crop", cropWords},
+        ImportFieldRow{Trap, "tag", trapWords},
+        ImportFieldRow{Latitude, "latitude", latitudeWords},
+        ImportFieldRow{Longitude, "longitude", longitudeWords},
+        ImportFieldRow{SetDay, "set_day", setDayWords},
+        ImportFieldRow{FromDay, "from_day", fromDayWords},
+        ImportFieldRow{Day, "day", dayWords},
+        ImportFieldRow{PeriodNights, "nights", nightsWords},
+        ImportFieldRow{Count, "pest", countWords},
+        ImportFieldRow{NotIt, "not_it", notItWords},
+        ImportFieldRow{BumbleBees, "bees", beesWords},
+        ImportFieldRow{Entrance, "entrance_mm", entranceWords},
+        ImportFieldRow{Canopy, "canopy_mm", canopyWords},
+        ImportFieldRow{Emptied, "emptied", emptiedWords},
+        ImportFieldRow{Observer, "observer", observerWords},
+        ImportFieldRow{Remark, "remark", remarkWords},
+    };
+}();
 
 // More convenient to type than the name of the record's field.
-constexpr std::array shortCodes{std::pair{Words("count"), Count}, std::pair{Words("trap"), Trap},
-    std::pair{Words("entrance"), Entrance}, std::pair{Words("canopy"), Canopy},
-    std::pair{Words("ignore"), Ignored}};
+constexpr std::array shortCodes = [] {
+    using enum ImportField;
+    return std::array{std::pair{Words("count"), Count}, std::pair{Words("trap"), Trap},
+        std::pair{Words("entrance"), Entrance}, std::pair{Words("canopy"), Canopy},
+        std::pair{Words("ignore"), Ignored}};
+}();
 
 struct Unit {
     std::string_view code;
@@ -100,7 +105,7 @@ std::span<const ImportFieldRow> importFields()
 
 const ImportFieldRow& rowOf(ImportField field)
 {
-    static constexpr ImportFieldRow ignored{Ignored, "ignore", {}};
+    static constexpr ImportFieldRow ignored{ImportField::Ignored, "ignore", {}};
     for (const ImportFieldRow& row : fields)
         if (row.field == field) return row;
     return ignored;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "domain/import/table_survey.h"
 
-#include "domain/import/plain_word.h"
+#include "domain/base/plain_word.h"
 
 namespace duskrow::domain {
 

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <map>
 
-#include "domain/import/plain_word.h"
+#include "domain/base/plain_word.h"
 #include "domain/rules/geodesy.h"
 
 namespace duskrow::domain {

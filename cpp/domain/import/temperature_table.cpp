@@ -6,7 +6,7 @@
 #include <charconv>
 #include <cmath>
 
-#include "domain/import/plain_word.h"
+#include "domain/base/plain_word.h"
 
 namespace duskrow::domain {
 

@@ -10,9 +10,9 @@ namespace duskrow::domain {
 namespace {
 
 constexpr std::string_view shortEscapes = "\"\\bfnrt";
-constexpr std::string_view meant = "\"\\\b\f\n\r\t";
+constexpr std::string_view meantLetters = "\"\\\b\f\n\r\t";
 
-constexpr std::size_t deepest = 16; // as changes may be
+constexpr std::size_t deepestForm = 16; // as changes may be
 
 struct Level {
     bool isObject = false;
@@ -27,7 +27,7 @@ std::optional<char> controlOf(std::string_view digits)
     if (!(digits.starts_with("000") || digits.starts_with("001")) || low == std::string_view::npos)
         return std::nullopt;
     const char control = static_cast<char>((digits[2] - '0') * 16 + static_cast<int>(low));
-    if (meant.find(control) != std::string_view::npos) return std::nullopt;
+    if (meantLetters.find(control) != std::string_view::npos) return std::nullopt;
     return control;
 }
 
@@ -66,7 +66,7 @@ std::string decoded(std::string_view written)
             bytes += controlOf(written.substr(at + 1, 4)).value_or('?');
             at += 5;
         } else
-            bytes += meant[shortEscapes.find(written[at++])];
+            bytes += meantLetters[shortEscapes.find(written[at++])];
     }
     return bytes;
 }
@@ -83,7 +83,7 @@ bool comesAfter(std::string_view key, std::string_view before)
 bool isCanonicalForm(std::string_view text)
 {
     if (text.starts_with("\xEF\xBB\xBF")) return false; // the library passes over this mark
-    std::array<Level, deepest> levels;
+    std::array<Level, deepestForm> levels;
     std::size_t depth = 0;
     bool isKeyNext = false;
     for (std::size_t at = 0; at < text.size();) {

@@ -17,7 +17,7 @@ using nlohmann::json;
 
 namespace {
 
-constexpr std::size_t deepest = 16;
+constexpr std::size_t deepestChange = 16;
 constexpr std::int64_t format = 1;
 constexpr std::int64_t mostMs = 253'402'300'799'999; // the end of the year 9999
 
@@ -155,7 +155,7 @@ Result<Change> read(std::string_view bytes, Form form)
     if (bytes.size() > mostChangeBytes) return malformed("size");
     if (auto usual = readUsualChange(bytes))
         if (form == Form::Any || isCanonicalForm(bytes)) return std::move(*usual);
-    const auto object = parseBounded(bytes, deepest, Numbers::WholeOnly);
+    const auto object = parseBounded(bytes, deepestChange, Numbers::WholeOnly);
     if (!object || !object->is_object()) return malformed("JSON");
     if (form == Form::Canonical && !isCanonicalForm(bytes)) return malformed("form");
     Change change;

@@ -9,11 +9,6 @@ namespace {
 
 using Kind = LocatedJson::Kind;
 
-std::string quoted(std::string_view key)
-{
-    return '"' + std::string(key) + '"';
-}
-
 const char* nameOf(Kind kind)
 {
     switch (kind) {
@@ -78,6 +73,11 @@ std::optional<std::string> pathTo(const LocatedJson& from, const LocatedJson& wa
 
 } // namespace
 
+std::string inQuotes(std::string_view key)
+{
+    return '"' + std::string(key) + '"';
+}
+
 void Reading::refuse(const LocatedJson& at, const std::string& what)
 {
     if (m_mistake) return;
@@ -93,7 +93,7 @@ void Reading::refuse(const LocatedJson& parent, std::string_view key, const std:
 
 void Reading::refuseMissing(const LocatedJson& parent, std::string_view key)
 {
-    refuse(parent, quoted(key) + " is missing here");
+    refuse(parent, inQuotes(key) + " is missing here");
 }
 
 const LocatedJson& Reading::need(const LocatedJson& parent, std::string_view key, Kind kind)
@@ -101,7 +101,7 @@ const LocatedJson& Reading::need(const LocatedJson& parent, std::string_view key
     const LocatedJson* node = parent.find(key);
     if (node && node->kind == kind) return *node;
     if (node)
-        refuse(*node, quoted(key) + " must be " + nameOf(kind));
+        refuse(*node, inQuotes(key) + " must be " + nameOf(kind));
     else
         refuseMissing(parent, key);
     return emptyOf(kind);
@@ -120,7 +120,7 @@ const LocatedJson& Reading::list(const LocatedJson& parent, std::string_view key
 std::string Reading::text(const LocatedJson& parent, std::string_view key)
 {
     const LocatedJson& node = need(parent, key, Kind::Text);
-    if (node.text.empty()) refuse(node, quoted(key) + " is empty");
+    if (node.text.empty()) refuse(node, inQuotes(key) + " is empty");
     return node.text;
 }
 
@@ -178,12 +178,12 @@ const std::vector<LocatedJson>& Reading::identified(const LocatedJson& parent, s
     std::unordered_set<std::string> seen;
     for (const LocatedJson& item : node.items) {
         if (item.kind != Kind::Object) {
-            refuse(item, quoted(key) + " is a list of groups in { }");
+            refuse(item, inQuotes(key) + " is a list of groups in { }");
             return emptyOf(Kind::List).items;
         }
         const std::string itemId = id(item);
         if (!seen.insert(itemId).second)
-            refuse(item, "the id " + quoted(itemId) + " is used twice in this list");
+            refuse(item, "the id " + inQuotes(itemId) + " is used twice in this list");
     }
     return node.items;
 }

@@ -12,6 +12,8 @@
 
 namespace duskrow::domain {
 
+std::string inQuotes(std::string_view text);
+
 // A protocol file being read. The first mistake found is the one told; what is read after it does not count.
 // Its `detail` names the field: "rules[0].steps[1].over_moths".
 class Reading {

@@ -12,11 +12,6 @@
 // Parts that readers of rules share.
 namespace duskrow::domain {
 
-inline std::string inQuotes(std::string_view text)
-{
-    return '"' + std::string(text) + '"';
-}
-
 // The ids of a list that must all be known and stand once.
 template <typename Known>
 std::vector<std::string> readReferences(

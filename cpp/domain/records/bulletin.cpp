@@ -10,7 +10,6 @@ using enum MergeClass;
 template <>
 const RecordKind& kindOf<PublishedBulletin>()
 {
-    constexpr std::int64_t maxMs = 253'402'300'799'999; // the end of the year 9999
     static const RecordKind kind{"bulletin",
         {
             table::withdrawn(),
@@ -19,8 +18,8 @@ const RecordKind& kindOf<PublishedBulletin>()
             table::text("trap_type", &PublishedBulletin::trapType, Label),
             table::required(table::text("week", &PublishedBulletin::week, Label)),
             table::integer("issue", &PublishedBulletin::issue, "issues", 1, 1'000'000, Label),
-            table::integer(
-                "published_ms", &PublishedBulletin::publishedMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("published_ms", &PublishedBulletin::publishedMs, "ms since 1970-01-01 UTC", 0,
+                table::lastMs, Label),
             table::text("language", &PublishedBulletin::language, Label),
             table::text("title", &PublishedBulletin::title, Label),
             table::text("text", &PublishedBulletin::text, Label, table::halfAChange),

@@ -12,6 +12,8 @@ namespace duskrow::domain::table {
 
 inline constexpr std::int64_t shortText = 200;
 inline constexpr std::int64_t longText = 40'000;
+inline constexpr std::int64_t lastMs = 253'402'300'799'999; // the end of the year 9999
+inline constexpr std::int64_t tallest = 10'000; // mm; a stake of ten metres is a slip of the finger
 inline constexpr std::int64_t halfAChange = 24'000; // two of them fit into one change with room to spare
 
 template <typename R>
@@ -145,9 +147,8 @@ Field day(std::string_view name, std::optional<LocalDay> R::*member, MergeClass 
                 if (isEmpty(v)) return (as<R>(r).*member).reset(), true;
                 const auto* held = std::get_if<std::string>(&v);
                 const auto parsed = held ? parseDay(*held) : Result<LocalDay>(Error{ErrorCode::NotADay});
-                if (!parsed) return false;
-                as<R>(r).*member = *parsed;
-                return true;
+                if (parsed) as<R>(r).*member = *parsed;
+                return parsed.has_value();
             }};
 }
 
@@ -191,9 +192,8 @@ Field code(std::string_view name, std::optional<E> R::*member, const std::array<
                 if (isEmpty(v)) return (as<R>(r).*member).reset(), true;
                 const auto* held = std::get_if<std::string>(&v);
                 const auto* found = held ? std::find(names.begin(), names.end(), *held) : names.end();
-                if (found == names.end()) return false;
-                as<R>(r).*member = static_cast<E>(found - names.begin());
-                return true;
+                if (found != names.end()) as<R>(r).*member = static_cast<E>(found - names.begin());
+                return found != names.end();
             }};
 }
 

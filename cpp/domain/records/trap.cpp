@@ -9,8 +9,6 @@ using enum MergeClass;
 using table::longText;
 
 namespace {
-constexpr std::int64_t maxMs = 253'402'300'799'999; // the end of the year 9999
-constexpr std::int64_t tallest = 10'000; // mm; a stake of ten metres is a slip of the finger
 constexpr std::int64_t farthest = 100'000'000; // mm
 } // namespace
 
@@ -47,13 +45,13 @@ const RecordKind& kindOf<Trap>()
             table::text("protocol_version", &Trap::protocolVersion, Label),
             table::text("trap_type", &Trap::trapType, Label),
             table::day("set_day", &Trap::setDay),
-            table::integer("set_at_ms", &Trap::setAtMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("set_at_ms", &Trap::setAtMs, "ms since 1970-01-01 UTC", 0, table::lastMs, Label),
             table::integer("offset_min", &Trap::offsetMin, "min", -1440, 1440, Label),
             table::integer("lat_e7", &Trap::latE7, "1e-7 degree", -900'000'000, 900'000'000),
             table::integer("lon_e7", &Trap::lonE7, "1e-7 degree", -1'800'000'000, 1'800'000'000),
             table::integer("accuracy_mm", &Trap::accuracy, "mm", 1, farthest),
             table::code("fix_method", &Trap::fixMethod, fixMethodNames),
-            table::integer("fix_at_ms", &Trap::fixAtMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("fix_at_ms", &Trap::fixAtMs, "ms since 1970-01-01 UTC", 0, table::lastMs, Label),
             table::integer("fix_count", &Trap::fixCount, "fixes", 1, 1'000'000, Label),
             table::flag("cleaned", &Trap::cleaned, Measured),
             table::flag("handling_read", &Trap::handlingRead, Label),
@@ -61,8 +59,8 @@ const RecordKind& kindOf<Trap>()
             table::text("lure_lot", &Trap::lureLot, Label),
             table::day("lure_expiry", &Trap::lureExpiry, Label),
             table::flag("strip_in", &Trap::stripIn, Measured),
-            table::integer("entrance_mm", &Trap::entrance, "mm", 0, tallest),
-            table::integer("canopy_mm", &Trap::canopy, "mm", 0, tallest),
+            table::integer("entrance_mm", &Trap::entrance, "mm", 0, table::tallest),
+            table::integer("canopy_mm", &Trap::canopy, "mm", 0, table::tallest),
             table::code("height_rule", &Trap::heightRule, heightRuleNames, Label),
             table::integer("edge_distance_mm", &Trap::edgeDistance, "mm", 0, farthest),
             table::integer("farmyard_distance_mm", &Trap::farmyardDistance, "mm", 0, farthest),
@@ -89,13 +87,13 @@ const RecordKind& kindOf<Service>()
             table::withdrawn(),
             table::id("trap", &Service::trap),
             table::day("day", &Service::day),
-            table::integer("at_ms", &Service::atMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("at_ms", &Service::atMs, "ms since 1970-01-01 UTC", 0, table::lastMs, Label),
             table::integer("offset_min", &Service::offsetMin, "min", -1440, 1440, Label),
             table::code("what", &Service::what, serviceWhatNames),
             table::text("lure_lot", &Service::lureLot, Label),
             table::day("lure_expiry", &Service::lureExpiry, Label),
             table::flag("handling_read", &Service::handlingRead, Label),
-            table::integer("entrance_mm", &Service::entrance, "mm", 0, tallest),
+            table::integer("entrance_mm", &Service::entrance, "mm", 0, table::tallest),
             table::integer("lat_e7", &Service::latE7, "1e-7 degree", -900'000'000, 900'000'000),
             table::integer("lon_e7", &Service::lonE7, "1e-7 degree", -1'800'000'000, 1'800'000'000),
             table::integer("accuracy_mm", &Service::accuracy, "mm", 1, farthest),

@@ -9,9 +9,7 @@ using enum MergeClass;
 using table::longText;
 
 namespace {
-constexpr std::int64_t maxMs = 253'402'300'799'999; // the end of the year 9999
 constexpr std::int64_t mostMoths = 999'999; // a bucket holds some thousands
-constexpr std::int64_t tallest = 10'000; // mm
 } // namespace
 
 template <>
@@ -22,7 +20,7 @@ const RecordKind& kindOf<Visit>()
             table::withdrawn(),
             table::id("trap", &Visit::trap),
             table::day("day", &Visit::day),
-            table::integer("at_ms", &Visit::atMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("at_ms", &Visit::atMs, "ms since 1970-01-01 UTC", 0, table::lastMs, Label),
             table::integer("offset_min", &Visit::offsetMin, "min", -1440, 1440, Label),
             table::text("observer", &Visit::observer, Label),
             table::code("reported_how", &Visit::reportedHow, reportedHowNames, Label),
@@ -48,8 +46,8 @@ const RecordKind& kindOf<Visit>()
             table::flag("lure_there", &Visit::lureThere, Measured),
             table::flag("strip_there", &Visit::stripThere, Measured),
             table::flag("moths_alive", &Visit::mothsAlive, Measured),
-            table::integer("entrance_mm", &Visit::entrance, "mm", 0, tallest),
-            table::integer("canopy_mm", &Visit::canopy, "mm", 0, tallest),
+            table::integer("entrance_mm", &Visit::entrance, "mm", 0, table::tallest),
+            table::integer("canopy_mm", &Visit::canopy, "mm", 0, table::tallest),
             table::flag("flowering_over", &Visit::floweringOver, Measured),
             table::integer("lat_e7", &Visit::latE7, "1e-7 degree", -900'000'000, 900'000'000),
             table::integer("lon_e7", &Visit::lonE7, "1e-7 degree", -1'800'000'000, 1'800'000'000),

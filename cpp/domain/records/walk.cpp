@@ -9,7 +9,6 @@ using enum MergeClass;
 using table::longText;
 
 namespace {
-constexpr std::int64_t maxMs = 253'402'300'799'999; // the end of the year 9999
 constexpr std::int64_t mostLarvae = 9'999; // in one frame: hundreds are an outbreak
 constexpr std::int64_t mostPods = 99'999;
 } // namespace
@@ -25,7 +24,7 @@ const RecordKind& kindOf<Walk>()
             table::required(table::text("pest", &Walk::pest, Label)),
             table::text("protocol_version", &Walk::protocolVersion, Label),
             table::day("day", &Walk::day),
-            table::integer("at_ms", &Walk::atMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("at_ms", &Walk::atMs, "ms since 1970-01-01 UTC", 0, table::lastMs, Label),
             table::integer("offset_min", &Walk::offsetMin, "min", -1440, 1440, Label),
             table::text("observer", &Walk::observer, Label),
             table::integer("stage_bbch", &Walk::stageBbch, "BBCH", 0, 99),
@@ -45,7 +44,7 @@ const RecordKind& kindOf<Frame>()
             table::withdrawn(),
             table::id("walk", &Frame::walk),
             table::day("day", &Frame::day),
-            table::integer("at_ms", &Frame::atMs, "ms since 1970-01-01 UTC", 0, maxMs, Label),
+            table::integer("at_ms", &Frame::atMs, "ms since 1970-01-01 UTC", 0, table::lastMs, Label),
             table::integer("offset_min", &Frame::offsetMin, "min", -1440, 1440, Label),
             table::integer("stop", &Frame::stop, "stops", 1, 999),
             table::integer("lat_e7", &Frame::latE7, "1e-7 degree", -900'000'000, 900'000'000),

@@ -64,7 +64,7 @@ DecisionReason timingReason(Timing timing)
     return DecisionReason::TimingNotKnown;
 }
 
-void addLarvae(std::vector<DecisionFinding>& reasons, const FramesFinding& frames, Density threshold)
+void addLarvaeReason(std::vector<DecisionFinding>& reasons, const FramesFinding& frames, Density threshold)
 {
     const double limit = threshold.value();
     if (frames.verdict == FramesVerdict::NotEnoughFrames)
@@ -171,7 +171,7 @@ ControlDecision controlDecision(const ThresholdRule& rule, const Threshold& thre
     ControlDecision decision;
     decision.verdict = verdictOf(frames.verdict);
     decision.next = nextStep(frames, timing.timing);
-    addLarvae(decision.reasons, frames, threshold.larvae);
+    addLarvaeReason(decision.reasons, frames, threshold.larvae);
     decision.reasons.push_back({timingReason(timing.timing)});
     addThreshold(decision.reasons, threshold);
 

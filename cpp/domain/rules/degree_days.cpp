@@ -15,16 +15,16 @@ struct Above {
     double share = 0.0;
 };
 
-enum class Course { Flat, Triangle, Sine };
+enum class DayCourse { Flat, Triangle, Sine };
 
 // The closed form: every cut-off is made of what lies above the lower and above the upper limit.
-Above above(Course course, double limit, double minimum, double maximum)
+Above above(DayCourse course, double limit, double minimum, double maximum)
 {
     const double mean = (minimum + maximum) / 2.0;
-    if (course == Course::Flat) return {std::max(mean - limit, 0.0), mean > limit ? 1.0 : 0.0};
+    if (course == DayCourse::Flat) return {std::max(mean - limit, 0.0), mean > limit ? 1.0 : 0.0};
     if (limit >= maximum) return {};
     if (limit <= minimum) return {mean - limit, 1.0};
-    if (course == Course::Triangle) {
+    if (course == DayCourse::Triangle) {
         const double part = maximum - limit;
         const double width = maximum - minimum;
         return {part * part / (2.0 * width), part / width};
@@ -35,7 +35,7 @@ Above above(Course course, double limit, double minimum, double maximum)
     return {((mean - limit) * (pi / 2.0 - angle) + half * std::cos(angle)) / pi, 0.5 - angle / pi};
 }
 
-double betweenLimits(const HeatTerms& terms, Course course, double minimum, double maximum)
+double betweenLimits(const HeatTerms& terms, DayCourse course, double minimum, double maximum)
 {
     const double all = above(course, terms.lower, minimum, maximum).heat;
     if (terms.cutOff == CutOff::None || !terms.upper) return all;
@@ -78,7 +78,7 @@ Result<Done> checkTerms(const HeatTerms& terms)
 
 double rawDegreeDays(const HeatTerms& terms, double minimum, double maximum, double nextMinimum)
 {
-    const auto halves = [&](Course course) {
+    const auto halves = [&](DayCourse course) {
         // A night that is warmer than the day before it was: the second half of the day is even.
         const double second = std::min(nextMinimum, maximum);
         return (betweenLimits(terms, course, minimum, maximum)
@@ -87,17 +87,17 @@ double rawDegreeDays(const HeatTerms& terms, double minimum, double maximum, dou
     };
     switch (terms.method) {
     case HeatMethod::Average:
-        return betweenLimits(terms, Course::Flat, minimum, maximum);
+        return betweenLimits(terms, DayCourse::Flat, minimum, maximum);
     case HeatMethod::AverageClamped:
         return clampedAverage(terms, minimum, maximum);
     case HeatMethod::SingleTriangle:
-        return betweenLimits(terms, Course::Triangle, minimum, maximum);
+        return betweenLimits(terms, DayCourse::Triangle, minimum, maximum);
     case HeatMethod::DoubleTriangle:
-        return halves(Course::Triangle);
+        return halves(DayCourse::Triangle);
     case HeatMethod::SingleSine:
-        return betweenLimits(terms, Course::Sine, minimum, maximum);
+        return betweenLimits(terms, DayCourse::Sine, minimum, maximum);
     case HeatMethod::DoubleSine:
-        return halves(Course::Sine);
+        return halves(DayCourse::Sine);
     }
     return 0.0;
 }

@@ -16,7 +16,7 @@ namespace duskrow::domain {
 namespace {
 
 constexpr std::int64_t mostMoths = 1'000'000'000;
-constexpr double tail = 0.025;
+constexpr double tailChance = 0.025;
 constexpr double normalQuantile = 1.96;
 constexpr double assumedClumping = 2.0;
 constexpr double volumeError = 0.05;
@@ -76,7 +76,7 @@ Moths rounded(double moths)
 // The largest whole of which a part without a single moth still has more than 2.5 % chance.
 double highestWhenNoneCounted(double fraction)
 {
-    return std::floor(std::log(tail) / std::log1p(-fraction));
+    return std::floor(std::log(tailChance) / std::log1p(-fraction));
 }
 
 SpreadEstimate spreadOf(const PooledParts& pooled)
@@ -96,7 +96,7 @@ SpreadEstimate spreadOf(const PooledParts& pooled)
     spread.estimate = pooled.whole * ratio;
     spread.standardError = pooled.whole / meanAmount * std::sqrt((1.0 - pooled.fraction()) * variance / n);
     const boost::math::students_t_distribution<double, NoThrow> student(n - 1.0);
-    const double reach = boost::math::quantile(student, 1.0 - tail) * spread.standardError;
+    const double reach = boost::math::quantile(student, 1.0 - tailChance) * spread.standardError;
     spread.low = spread.estimate - reach;
     spread.high = spread.estimate + reach;
     spread.clumping = meanCount > 0.0 ? variance / meanCount : 0.0;
@@ -209,9 +209,9 @@ Result<MothRange> perfectMixingRange(Moths counted, double fraction)
         return MothRange{counted, rounded(high)};
     }
     const std::int64_t low =
-        firstWhole(x, [&](std::int64_t whole) { return chanceOfSoMany(x, whole, fraction) > tail; });
+        firstWhole(x, [&](std::int64_t whole) { return chanceOfSoMany(x, whole, fraction) > tailChance; });
     const std::int64_t beyond =
-        firstWhole(x, [&](std::int64_t whole) { return !(chanceOfSoFew(x, whole, fraction) > tail); });
+        firstWhole(x, [&](std::int64_t whole) { return !(chanceOfSoFew(x, whole, fraction) > tailChance); });
     return MothRange{Moths{low}, Moths{beyond - 1}};
 }
 

@@ -52,9 +52,9 @@ struct Offset {
 
 using Numbers = std::vector<std::size_t>; // of counts
 
-class Season {
+class SeasonCounts {
 public:
-    explicit Season(std::span<const RegionalCount> counts) : m_counts(counts) { }
+    explicit SeasonCounts(std::span<const RegionalCount> counts) : m_counts(counts) { }
 
     std::vector<RegionalResidual> residuals()
     {
@@ -157,7 +157,7 @@ bool RegionalResidual::isFarBelow() const
 
 std::vector<RegionalResidual> regionalResiduals(std::span<const RegionalCount> counts)
 {
-    return Season(counts).residuals();
+    return SeasonCounts(counts).residuals();
 }
 
 } // namespace duskrow::domain

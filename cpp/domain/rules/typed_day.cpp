@@ -5,11 +5,13 @@
 #include <charconv>
 #include <utility>
 
+#include "domain/base/plain_word.h"
+
 namespace duskrow::domain {
 
 namespace {
 
-constexpr std::size_t longestText = 40;
+constexpr std::size_t longestDay = 40;
 
 struct MonthName {
     std::string_view name;
@@ -29,7 +31,7 @@ struct Part {
     std::optional<unsigned> number; // else it is a word
 };
 
-struct Parts {
+struct DayParts {
     std::array<Part, 3> part;
     std::size_t count = 0;
 };
@@ -44,26 +46,19 @@ bool isBetween(char c)
     return c == '-' || c == '/' || c == '.' || c == ',' || c == ' ';
 }
 
-std::string_view trimmed(std::string_view text)
-{
-    while (text.starts_with(' ') || text.starts_with('\t')) text.remove_prefix(1);
-    while (text.ends_with(' ') || text.ends_with('\t')) text.remove_suffix(1);
-    return text;
-}
-
 // Spreadsheets give a day as the midnight with which it begins.
 std::string_view withoutMidnight(std::string_view text)
 {
     for (const std::string_view midnight :
         {"T00:00:00Z", "T00:00:00", " 00:00:00", " 0:00:00", " 00:00", " 0:00"})
-        if (text.ends_with(midnight)) return trimmed(text.substr(0, text.size() - midnight.size()));
+        if (text.ends_with(midnight)) return withoutBlanks(text.substr(0, text.size() - midnight.size()));
     return text;
 }
 
 // Two or three runs of digits or letters; nothing when there are other signs, or more or fewer runs.
-std::optional<Parts> partsOf(std::string_view text)
+std::optional<DayParts> dayPartsOf(std::string_view text)
 {
-    Parts parts;
+    DayParts parts;
     while (!text.empty()) {
         const bool isNumber = isDigit(text.front());
         std::size_t end = 0;
@@ -120,22 +115,22 @@ Result<LocalDay> made(
 }
 
 // Numbers with the year behind: the only days that need an order.
-bool needsOrder(const Parts& parts)
+bool needsOrder(const DayParts& parts)
 {
     return parts.count == 3 && parts.part[0].number && parts.part[1].number && parts.part[2].number
         && parts.part[0].text.size() <= 2 && parts.part[1].text.size() <= 2 && parts.part[2].text.size() != 3;
 }
 
-std::optional<Parts> readParts(std::string_view typed)
+std::optional<DayParts> readDayParts(std::string_view typed)
 {
-    if (typed.size() > longestText) return std::nullopt;
-    return partsOf(withoutMidnight(trimmed(typed)));
+    if (typed.size() > longestDay) return std::nullopt;
+    return dayPartsOf(withoutMidnight(withoutBlanks(typed)));
 }
 
 // 20260714
 std::string withDashes(std::string_view typed)
 {
-    std::string text(trimmed(typed));
+    std::string text(withoutBlanks(typed));
     bool isRun = text.size() == 8;
     for (const char c : text) isRun = isRun && isDigit(c);
     return isRun ? text.substr(0, 4) + '-' + text.substr(4, 2) + '-' + text.substr(6) : text;
@@ -148,7 +143,7 @@ namespace {
 // 14 Jul, 14-Jul, July 14: in the year of the table. "Jul-14" may be July of a year 14, and two numbers may
 // be anything.
 Result<LocalDay> withoutYear(
-    std::string_view text, const Parts& parts, std::optional<int> year, const Error& refused)
+    std::string_view text, const DayParts& parts, std::optional<int> year, const Error& refused)
 {
     const auto& first = parts.part[0];
     const auto& second = parts.part[1];
@@ -170,8 +165,8 @@ Result<LocalDay> parseTypedDay(std::string_view typed, std::optional<DayOrder> o
     if (typed.size() == 10 && typed[4] == '-') // ISO 8601, as most programs write it
         if (const auto day = parseDay(typed)) return *day;
     const std::string text = withDashes(typed);
-    const Error refused{ErrorCode::NotADay, {std::string(typed.substr(0, longestText))}};
-    const auto parts = readParts(text);
+    const Error refused{ErrorCode::NotADay, {std::string(typed.substr(0, longestDay))}};
+    const auto parts = readDayParts(text);
     if (!parts) return refused;
     if (parts->count == 2) return withoutYear(text, *parts, year, refused);
     const auto& [first, second, third] = parts->part;
@@ -195,13 +190,13 @@ Result<LocalDay> parseTypedDay(std::string_view typed, std::optional<DayOrder> o
 
 void DayOrderSurvey::take(std::string_view typed)
 {
-    const auto parts = readParts(typed);
+    const auto parts = readDayParts(typed);
     if (!parts || !needsOrder(*parts)) return;
     const unsigned first = *parts->part[0].number;
     const unsigned second = *parts->part[1].number;
     if (first > 31 || second > 31 || (first > 12 && second > 12) || first == second) return;
     std::string& place = first > 12 ? m_dayFirst : second > 12 ? m_monthFirst : m_either;
-    if (place.empty()) place = trimmed(typed);
+    if (place.empty()) place = withoutBlanks(typed);
 }
 
 DayOrderFinding DayOrderSurvey::finding() const

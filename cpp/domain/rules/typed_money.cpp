@@ -5,6 +5,8 @@
 #include <charconv>
 #include <utility>
 
+#include "domain/base/plain_word.h"
+
 namespace duskrow::domain {
 
 namespace {
@@ -54,19 +56,12 @@ bool isAlike(std::string_view a, std::string_view b)
     return true;
 }
 
-std::string_view trimmed(std::string_view text)
-{
-    while (text.starts_with(' ') || text.starts_with('\t')) text.remove_prefix(1);
-    while (text.ends_with(' ') || text.ends_with('\t')) text.remove_suffix(1);
-    return text;
-}
-
 template <typename Unit, std::size_t N>
 Result<Unit> parseUnit(
     std::string_view typed, const char* field, const std::array<std::pair<std::string_view, Unit>, N>& known)
 {
     for (const auto& [code, unit] : known)
-        if (isAlike(code, trimmed(typed))) return unit;
+        if (isAlike(code, withoutBlanks(typed))) return unit;
     std::string choices;
     for (const auto& [code, unit] : known) choices += (choices.empty() ? "" : ", ") + std::string(code);
     return Error{ErrorCode::UnknownCode, {field, std::string(typed), choices}};
@@ -133,7 +128,7 @@ std::string codeOf(Currency currency)
 
 Result<double> parseDecimal(std::string_view typed, std::string_view field, double lowest, double highest)
 {
-    std::string_view text = trimmed(typed);
+    std::string_view text = withoutBlanks(typed);
     if (text.empty()) return Error{ErrorCode::Empty, {std::string(field)}};
     if (text.size() > longestNumber)
         return Error{ErrorCode::TooLong, {std::string(field), std::to_string(longestNumber)}};
@@ -165,8 +160,8 @@ Result<ControlCost> parseControlCost(const TypedCost& typed, std::string_view un
     for (const auto& [text, field] :
         {std::pair(&typed.product, "cost_product"), std::pair(&typed.application, "cost_application"),
             std::pair(&typed.wheelTracks, "cost_wheel_tracks")}) {
-        if (trimmed(*text).empty()) continue;
-        if (!trimmed(typed.sum).empty()) return Error{ErrorCode::CostTwice};
+        if (withoutBlanks(*text).empty()) continue;
+        if (!withoutBlanks(typed.sum).empty()) return Error{ErrorCode::CostTwice};
         const auto part = parseDecimal(*text, field, 0.0, bounds.highest);
         if (!part) return part.error();
         cost.parts.push_back(*part);
@@ -194,7 +189,7 @@ Result<HarvestPrice> parseHarvestPrice(std::string_view typed, std::string_view 
 {
     const auto unit = parsePriceUnit(unitTyped);
     if (!unit) return unit.error();
-    if (trimmed(typed).empty()) return Error{ErrorCode::Empty, {"price"}};
+    if (withoutBlanks(typed).empty()) return Error{ErrorCode::Empty, {"price"}};
     const Bounds bounds = priceBounds(unit->per);
     const auto amount = parseDecimal(typed, unit->per == HarvestUnit::Bushel ? "price_per_bu" : "price_per_t",
         bounds.lowest, bounds.highest);

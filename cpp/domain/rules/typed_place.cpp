@@ -9,11 +9,13 @@
 #include <utility>
 #include <vector>
 
+#include "domain/base/plain_word.h"
+
 namespace duskrow::domain {
 
 namespace {
 
-constexpr std::size_t longestText = 64;
+constexpr std::size_t longestPlace = 64;
 
 struct Axis {
     std::string name;
@@ -37,7 +39,7 @@ constexpr std::array<std::pair<std::string_view, char>, 14> plainForms{{
     {"\u202F", ' '}, // narrow no-break space
 }};
 
-std::optional<std::string> plainText(std::string_view text)
+std::optional<std::string> plainPlace(std::string_view text)
 {
     std::string plain;
     while (!text.empty()) {
@@ -59,13 +61,6 @@ std::optional<std::string> plainText(std::string_view text)
     return plain;
 }
 
-std::string_view trimmed(std::string_view text)
-{
-    while (text.starts_with(' ')) text.remove_prefix(1);
-    while (text.ends_with(' ')) text.remove_suffix(1);
-    return text;
-}
-
 // Takes a sign or a letter of the compass off either end: 1, -1, or nothing when they contradict.
 std::optional<int> takeSign(std::string_view& text, const Axis& axis)
 {
@@ -79,11 +74,11 @@ std::optional<int> takeSign(std::string_view& text, const Axis& axis)
     if (!text.empty() && (text.front() == '-' || text.front() == '+' || take(text.front()))) {
         if (text.front() == '-') direction = -1;
         ++signs;
-        text = trimmed(text.substr(1));
+        text = withoutBlanks(text.substr(1));
     }
     if (!text.empty() && take(text.back())) {
         ++signs;
-        text = trimmed(text.substr(0, text.size() - 1));
+        text = withoutBlanks(text.substr(0, text.size() - 1));
     }
     if (signs > 1) return std::nullopt;
     return direction;
@@ -125,9 +120,9 @@ std::optional<std::vector<Figure>> takeFigures(std::string_view text)
         if (!figure) return std::nullopt;
         figures.push_back(*figure);
         const std::size_t before = text.size();
-        text = trimmed(text);
+        text = withoutBlanks(text);
         if (text.starts_with(marks[figures.size() - 1]))
-            text = trimmed(text.substr(1));
+            text = withoutBlanks(text.substr(1));
         else if (!text.empty() && before == text.size())
             return std::nullopt;
     }
@@ -137,12 +132,12 @@ std::optional<std::vector<Figure>> takeFigures(std::string_view text)
 
 Result<double> parseAngle(std::string_view typed, const Axis& axis)
 {
-    if (typed.size() > longestText)
-        return Error{ErrorCode::TooLong, {axis.name, std::to_string(longestText)}};
+    if (typed.size() > longestPlace)
+        return Error{ErrorCode::TooLong, {axis.name, std::to_string(longestPlace)}};
     const Error refused{ErrorCode::NotAPlace, {std::string(typed)}};
-    const auto plain = plainText(typed);
+    const auto plain = plainPlace(typed);
     if (!plain) return refused;
-    std::string_view text = trimmed(*plain);
+    std::string_view text = withoutBlanks(*plain);
     const auto sign = takeSign(text, axis);
     if (!sign) return refused;
     const auto figures = takeFigures(text);

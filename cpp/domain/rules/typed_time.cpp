@@ -8,13 +8,13 @@ namespace duskrow::domain {
 
 namespace {
 
-constexpr std::size_t longestText = 20;
+constexpr std::size_t longestTime = 20;
 constexpr int hoursOfADay = 24;
 constexpr int minutesOfAnHour = 60;
 constexpr int noon = 12;
 
 // Small letters without blanks and, at the end, without points: " 6:30 P.M." is "6:30pm".
-std::string plainText(std::string_view typed)
+std::string plainTime(std::string_view typed)
 {
     static constexpr std::string_view narrowBlank = "\u202F"; // as printed between a time and "p.m."
     static constexpr std::string_view hardBlank = "\u00A0";
@@ -48,14 +48,14 @@ std::optional<int> wholeNumber(std::string_view digits)
     return value;
 }
 
-struct Parts {
+struct TimeParts {
     std::string_view hours;
     std::string_view minutes = "0";
     bool isParted = true;
 };
 
 // Parts a text of a time; in one run of digits the last two are the minutes, if there are three or more.
-Parts partsOf(std::string_view text)
+TimeParts timePartsOf(std::string_view text)
 {
     constexpr std::size_t mostDigitsOfHours = 2;
     const std::size_t sign = text.find_first_of(":.h");
@@ -73,12 +73,12 @@ Parts partsOf(std::string_view text)
 Result<std::chrono::minutes> parseTimeOfDay(std::string_view typed)
 {
     const Error refused{ErrorCode::NotATime, {std::string(typed)}};
-    if (typed.size() > longestText) return refused;
-    std::string plain = plainText(typed);
+    if (typed.size() > longestTime) return refused;
+    std::string plain = plainTime(typed);
     const bool isMorning = plain.ends_with("am");
     const bool isHalved = isMorning || plain.ends_with("pm");
     if (isHalved) plain.resize(plain.size() - 2);
-    const Parts parts = partsOf(plain);
+    const TimeParts parts = timePartsOf(plain);
     const auto hours = wholeNumber(parts.hours);
     const auto minutes = wholeNumber(parts.minutes);
     if (!parts.isParted || !hours || !minutes || *minutes >= minutesOfAnHour) return refused;

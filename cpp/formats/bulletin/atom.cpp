@@ -13,7 +13,7 @@ using namespace duskrow::domain;
 
 namespace {
 
-std::string element(const char* name, const std::string& text)
+std::string atomElement(const char* name, const std::string& text)
 {
     return std::string("<") + name + ">" + escapedXml(text) + "</" + name + ">\n";
 }
@@ -31,17 +31,18 @@ std::string writeAtom(const Feed& feed)
     for (const FeedEntry& entry : feed.entries) updated = std::max(updated, entry.updated);
     std::string xml =
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<feed xmlns=\"http://www.w3.org/2005/Atom\" xml:lang=\""
-        + escapedXml(feed.language) + "\">\n" + element("title", feed.title)
-        + element("id", urn({feed.programmeKey, "bulletins"})) + element("updated", momentText(updated))
-        + "<author>" + element("name", feed.author.empty() ? feed.title : feed.author)
+        + escapedXml(feed.language) + "\">\n" + atomElement("title", feed.title)
+        + atomElement("id", urn({feed.programmeKey, "bulletins"}))
+        + atomElement("updated", momentText(updated)) + "<author>"
+        + atomElement("name", feed.author.empty() ? feed.title : feed.author)
         + "</author>\n<link rel=\"self\" type=\"application/atom+xml\" href=\"feed.atom\"/>\n"
           "<link rel=\"alternate\" type=\"text/html\" href=\"index.html\"/>\n"
           "<generator>Duskrow</generator>\n";
     for (const FeedEntry& entry : feed.entries)
-        xml += "<entry>\n" + element("title", entry.title)
-            + element("id", urn({feed.programmeKey, "bulletin", entry.pest, weekText(entry.week)}))
-            + element("published", momentText(entry.published))
-            + element("updated", momentText(entry.updated))
+        xml += "<entry>\n" + atomElement("title", entry.title)
+            + atomElement("id", urn({feed.programmeKey, "bulletin", entry.pest, weekText(entry.week)}))
+            + atomElement("published", momentText(entry.published))
+            + atomElement("updated", momentText(entry.updated))
             + "<link rel=\"alternate\" type=\"text/html\" href=\"" + escapedXml(entry.link) + "\"/>\n"
             + "<summary type=\"text\">" + escapedXml(entry.summary) + "</summary>\n</entry>\n";
     return xml + "</feed>\n";

@@ -11,7 +11,7 @@ namespace duskrow::formats {
 using domain::Error;
 using domain::ErrorCode;
 using domain::Result;
-using Json = nlohmann::json;
+using AnyJson = nlohmann::json;
 
 namespace {
 
@@ -33,11 +33,11 @@ public:
     [[nodiscard]] const std::string& wrong() const { return m_wrong; }
     [[nodiscard]] Overlay take() { return std::move(m_overlay); }
 
-    void object(const Json& json)
+    void object(const AnyJson& json)
     {
         const std::string type = textOf(json, "type");
         if (type == "FeatureCollection")
-            each(json, "features", [this](const Json& one) { feature(one); });
+            each(json, "features", [this](const AnyJson& one) { feature(one); });
         else if (type == "Feature")
             feature(json);
         else
@@ -50,7 +50,7 @@ private:
         if (m_wrong.empty()) m_wrong = what;
     }
 
-    static std::string textOf(const Json& json, const char* name)
+    static std::string textOf(const AnyJson& json, const char* name)
     {
         if (!json.is_object()) return {};
         const auto found = json.find(name);
@@ -58,17 +58,17 @@ private:
     }
 
     template <typename Take>
-    void each(const Json& json, const char* member, Take take)
+    void each(const AnyJson& json, const char* member, Take take)
     {
         const auto found = json.is_object() ? json.find(member) : json.end();
         if (!json.is_object() || found == json.end() || !found->is_array()) return fail(member);
-        for (const Json& one : *found) {
+        for (const AnyJson& one : *found) {
             if (!m_wrong.empty()) return;
             take(one);
         }
     }
 
-    void feature(const Json& json)
+    void feature(const AnyJson& json)
     {
         if (textOf(json, "type") != "Feature") return fail("feature");
         std::string name;
@@ -83,43 +83,43 @@ private:
         if (!shape->is_null()) geometry(*shape, name);
     }
 
-    void geometry(const Json& json, const std::string& name)
+    void geometry(const AnyJson& json, const std::string& name)
     {
         const std::string type = textOf(json, "type");
         if (type == "Point" || type == "MultiPoint") return;
         if (type == "GeometryCollection")
-            return each(json, "geometries", [&](const Json& one) { geometry(one, name); });
+            return each(json, "geometries", [&](const AnyJson& one) { geometry(one, name); });
         if (type == "Polygon") {
             m_overlay.areas.push_back({name, {polygon(json, "coordinates")}});
         } else if (type == "MultiPolygon") {
             OverlayArea area{name, {}};
-            each(json, "coordinates", [&](const Json& one) { area.polygons.push_back(polygonOf(one)); });
+            each(json, "coordinates", [&](const AnyJson& one) { area.polygons.push_back(polygonOf(one)); });
             m_overlay.areas.push_back(std::move(area));
         } else if (type == "LineString") {
             if (const auto found = json.find("coordinates"); found != json.end())
                 m_overlay.lines.push_back(positions(*found));
         } else if (type == "MultiLineString") {
-            each(json, "coordinates", [&](const Json& one) { m_overlay.lines.push_back(positions(one)); });
+            each(json, "coordinates", [&](const AnyJson& one) { m_overlay.lines.push_back(positions(one)); });
         } else {
             fail("type");
         }
     }
 
-    Polygon polygon(const Json& json, const char* member)
+    Polygon polygon(const AnyJson& json, const char* member)
     {
         const auto found = json.find(member);
         if (found == json.end()) fail(member);
         return found == json.end() ? Polygon{} : polygonOf(*found);
     }
 
-    Polygon polygonOf(const Json& json)
+    Polygon polygonOf(const AnyJson& json)
     {
         Polygon rings;
         if (!json.is_array() || json.empty()) {
             fail("coordinates");
             return rings;
         }
-        for (const Json& one : json) {
+        for (const AnyJson& one : json) {
             auto points = positions(one);
             if (m_wrong.empty() && (points.size() < fewestOfRing || !(points.front() == points.back())))
                 fail("ring");
@@ -128,7 +128,7 @@ private:
         return rings;
     }
 
-    std::vector<LonLat> positions(const Json& json)
+    std::vector<LonLat> positions(const AnyJson& json)
     {
         std::vector<LonLat> points;
         if (!json.is_array()) {
@@ -140,7 +140,7 @@ private:
             fail("too many positions");
             return points;
         }
-        for (const Json& one : json) {
+        for (const AnyJson& one : json) {
             const bool isPair = one.is_array() && one.size() >= 2 && one[0].is_number() && one[1].is_number();
             const LonLat point = isPair ? LonLat{one[0].get<double>(), one[1].get<double>()} : LonLat{};
             if (!isPair || !(std::abs(point.longitude) <= 180) || !(std::abs(point.latitude) <= 90)) {

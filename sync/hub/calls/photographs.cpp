@@ -40,7 +40,7 @@ Response held(int status, const PhotographState& state)
     return response;
 }
 
-Response unknown()
+Response noSuchPhotograph()
 {
     return refusal(404, "unknown", "There is no such photograph here.");
 }
@@ -50,7 +50,7 @@ Response unknown()
 Response headPhotograph(Hub& hub, Call& call)
 {
     const auto name = hexOf<32>(call.parts[1]);
-    if (!name) return unknown();
+    if (!name) return noSuchPhotograph();
     const auto state = hub.store.photograph(call.programme, *name);
     if (!state) return storeFailed(state.error());
     return held(state->isWhole ? 200 : 404, *state);
@@ -59,10 +59,10 @@ Response headPhotograph(Hub& hub, Call& call)
 Response getPhotograph(Hub& hub, Call& call)
 {
     const auto name = hexOf<32>(call.parts[1]);
-    if (!name) return unknown();
+    if (!name) return noSuchPhotograph();
     const auto state = hub.store.photograph(call.programme, *name);
     if (!state) return storeFailed(state.error());
-    if (!state->isWhole) return unknown();
+    if (!state->isWhole) return noSuchPhotograph();
     auto bytes = hub.store.photographBytes(call.programme, *name);
     if (!bytes) return storeFailed(bytes.error());
     return {200, "application/octet-stream", std::move(*bytes), {{"Cache-Control", "private, immutable"}}};

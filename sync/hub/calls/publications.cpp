@@ -41,7 +41,7 @@ bool mayBeCalled(std::string_view name)
            });
 }
 
-Response unknown()
+Response noSuchBulletin()
 {
     return refusal(404, "unknown", "There is no such bulletin here.");
 }
@@ -76,10 +76,10 @@ const std::vector<std::pair<std::string, std::string>>& publicHeaders()
 
 Response fileOf(Hub& hub, Call& call, const Uuid& programme, const std::string& name)
 {
-    if (!mayBeCalled(name)) return unknown();
+    if (!mayBeCalled(name)) return noSuchBulletin();
     const auto file = hub.store.publication(programme, name);
     if (!file) return storeFailed(file.error());
-    if (!*file) return unknown();
+    if (!*file) return noSuchBulletin();
     auto headers = publicHeaders();
     const std::string tag = '"' + domain::formatHex((*file)->hash) + '"';
     headers.emplace_back("ETag", tag);
@@ -141,7 +141,7 @@ Response bulletins(Hub& hub, Call& /*call*/)
 Response bulletinFile(Hub& hub, Call& call)
 {
     const auto programme = domain::parseUuid(call.parts[0]);
-    if (!programme) return unknown();
+    if (!programme) return noSuchBulletin();
     return fileOf(hub, call, *programme, call.parts[1].empty() ? "index.html" : call.parts[1]);
 }
 

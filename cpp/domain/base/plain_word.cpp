@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "domain/import/plain_word.h"
+#include "domain/base/plain_word.h"
 
 #include <array>
 
