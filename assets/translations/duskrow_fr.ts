@@ -10225,6 +10225,10 @@ one letter for north on a map</extracomment>
         <source>New sites</source>
         <translation>Nouveaux sites</translation>
     </message>
+    <message>
+        <source>Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only traps that were counted in full, over seven nights, and makes its figures round: its medians may differ from these.</source>
+        <translation>Chaque relevé est réparti sur ses nuits, quelles que soient les semaines où elles tombent. Un bulletin ne retient que les pièges relevés en entier, sur sept nuits, et arrondit ses chiffres&#xa0;: ses médianes peuvent différer de celles-ci.</translation>
+    </message>
 </context>
 <context>
     <name>Trap</name>
@@ -11894,6 +11898,10 @@ one letter for north on a map</extracomment>
     <message>
         <source>Copy this as a table</source>
         <translation>Copier sous forme de tableau</translation>
+    </message>
+    <message>
+        <source>Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only traps that were counted in full, over seven nights, and makes its figures round: its medians may differ from these.</source>
+        <translation>Chaque relevé est réparti sur ses nuits, quelles que soient les semaines où elles tombent. Un bulletin ne retient que les pièges relevés en entier, sur sept nuits, et arrondit ses chiffres&#xa0;: ses médianes peuvent différer de celles-ci.</translation>
     </message>
 </context>
 <context>

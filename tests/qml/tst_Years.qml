@@ -100,7 +100,9 @@ RegionStory {
         pickView(page, "years");
         tap(page, "copy");
         verify(page.years.copied);
+        verify(!find(page, "weeksBasis").visible);
         pickView(page, "weeks");
+        verify(find(page, "weeksBasis").visible, "why a bulletin says otherwise");
         verify(!page.years.copied);
         keyClick("c");
         verify(page.years.copied);

@@ -107,6 +107,14 @@ ColumnLayout {
     }
 
     Words {
+        objectName: "weeksBasis"
+        visible: root.years.view === "weeks" && root.years.hasRows
+        text: qsTr("Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only traps that were counted in full, over seven nights, and makes its figures round: its medians may differ from these.")
+        kind: "soft"
+        Layout.fillWidth: true
+    }
+
+    Words {
         visible: root.years.view === "years"
         text: qsTr("Each year up to the same date. Fields rotate, so districts and cooperators are compared, not fields.")
         kind: "soft"
