@@ -77,7 +77,9 @@ int print(const AppOptions& options, const QString& what, const QString& path)
         .what = what,
         .path = path,
         .clock = options.today ? Clock(*options.today) : Clock()});
-    return done ? 0 : refuse(text::sentence(done.error()));
+    if (!done) return refuse(text::sentence(done.error()));
+    if (!done->isEmpty()) std::fprintf(stderr, "%s\n", qPrintable(*done));
+    return 0;
 }
 
 // The screens, until they are closed.

@@ -27,6 +27,7 @@ protected:
     [[nodiscard]] Session& session() const { return m_session; }
 
     void tell(const domain::Error& error) { setTrouble(text::sentence(error)); }
+    void tell(const QString& sentence) { setTrouble(sentence); }
     void clearTrouble() { setTrouble({}); }
 
 private:

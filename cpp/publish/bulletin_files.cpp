@@ -3,16 +3,12 @@
 
 #include <QDir>
 
-#include "formats/bulletin/atom.h"
 #include "text/bulletin_text.h"
 
 namespace duskrow::publish {
 
 using namespace duskrow::domain;
 
-namespace {
-
-// One entry for each week, the latest first.
 formats::Feed feedOf(const FilesAsked& asked)
 {
     const auto& [draft, words, overlay, key, terms, locale] = asked;
@@ -29,8 +25,6 @@ formats::Feed feedOf(const FilesAsked& asked)
     return feed;
 }
 
-} // namespace
-
 formats::BulletinDocument documentOf(const FilesAsked& asked)
 {
     const KeptIssue* issue = asked.draft.kept.last(asked.draft.bulletin.iso);
@@ -38,14 +32,14 @@ formats::BulletinDocument documentOf(const FilesAsked& asked)
         asked.terms, asked.programmeKey};
 }
 
-Result<std::vector<formats::ExportedFile>> publishedFiles(const FilesAsked& asked)
+Result<std::vector<formats::ExportedFile>> publishedFiles(const FilesAsked& asked, const formats::Feed& feed)
 {
     auto files = formats::bulletinFiles(documentOf(asked));
     if (!files) return files.error();
     const std::vector<KeptIssue>& kept = asked.draft.kept.all();
     if (!kept.empty() && kept.back().iso == asked.draft.bulletin.iso)
         files->push_back({"index.html", files->front().bytes});
-    files->push_back({"feed.atom", formats::writeAtom(feedOf(asked))});
+    files->push_back({"feed.atom", formats::writeAtom(feed)});
     return files;
 }
 

@@ -3,6 +3,7 @@
 
 #include <QLocale>
 
+#include "formats/bulletin/atom.h"
 #include "formats/bulletin/document.h"
 #include "publish/week_draft.h"
 
@@ -21,10 +22,15 @@ struct FilesAsked {
 // The document that files, printed page and preview are made of. It looks on what was asked with.
 formats::BulletinDocument documentOf(const FilesAsked& asked);
 
+// One entry for each week, the latest first, in the language that is spoken now.
+formats::Feed feedOf(const FilesAsked& asked);
+
 // The files of a week as anybody may read them, "index.html" among them for the latest week, and the feed.
+// On any thread: nothing of it is translated any more.
 //
 // Errors  those of the writers
-domain::Result<std::vector<formats::ExportedFile>> publishedFiles(const FilesAsked& asked);
+domain::Result<std::vector<formats::ExportedFile>> publishedFiles(
+    const FilesAsked& asked, const formats::Feed& feed);
 
 // Writes each file whole or not at all into a folder that is made if need be.
 //

@@ -139,7 +139,7 @@ void printOutcome(const WeekDraft& made)
     }
 }
 
-void printJson(
+void printBulletinJson(
     const BulletinLine& line, const WeekDraft& made, const std::vector<formats::ExportedFile>& files)
 {
     nlohmann::ordered_json json{{"week", formats::weekText(made.bulletin.iso)}, {"pest", made.bulletin.pest},
@@ -193,7 +193,7 @@ Result<int> say(const BulletinLine& line, const WeekDraft& made, const formats::
     const std::vector<formats::ExportedFile>& files)
 {
     if (line.asJson) {
-        printJson(line, made, files);
+        printBulletinJson(line, made, files);
         return 0;
     }
     if (line.dryRun)
@@ -239,9 +239,10 @@ Result<int> publishWeek(const BulletinLine& line)
         if (const auto kept = keepAll(line, season->id, *made, publishedAt(line, *today), words, **reader);
             !kept)
             return kept.error();
-    const auto files = publish::publishedFiles({*made, words, *overlay, *key,
+    const publish::FilesAsked how{*made, words, *overlay, *key,
         line.presentAbsent ? formats::OccurrenceTerms::Present : formats::OccurrenceTerms::Detected,
-        readers.locale()});
+        readers.locale()};
+    const auto files = publish::publishedFiles(how, publish::feedOf(how));
     if (!files) return files.error();
     // A hub that this store exchanges with is given what it is to serve.
     std::vector<std::string> folders{line.out};

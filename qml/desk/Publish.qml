@@ -150,6 +150,7 @@ ScreenFrame {
             PlainButton {
                 objectName: "write"
                 visible: root.model.standing === "again"
+                enabled: !root.model.busy
                 text: qsTr("Write the files again")
                 Layout.fillWidth: true
                 onClicked: root.model.writeFiles()

@@ -54,6 +54,12 @@ DeskStory {
         return page;
     }
 
+    function publish(page) {
+        tap(page, "publish");
+        wait(0);
+        findChild(find(page, "askPublish").contentItem, "yes").clicked();
+    }
+
     function test_aWeekIsPublished() {
         const at = region();
         const page = publishing(at);
@@ -78,9 +84,7 @@ DeskStory {
         compare(find(again, "previewText").text, "Look for larvae now.");
         compare(find(find(again, "text"), "box").text, "Look for larvae now.");
 
-        tap(again, "publish");
-        wait(0);
-        findChild(find(again, "askPublish").contentItem, "yes").clicked();
+        publish(again);
         tryCompare(again.model, "standing", "again");
         tryVerify(() => again.model.written.length > 0);
         tryVerify(() => !find(again, "publish").visible, 5000, "it is out");
@@ -98,9 +102,7 @@ DeskStory {
     function test_lateCountsWaitForANewIssue() {
         const at = region();
         let page = publishing(at);
-        tap(page, "publish");
-        wait(0);
-        findChild(find(page, "askPublish").contentItem, "yes").clicked();
+        publish(page);
         tryCompare(page.model, "standing", "again");
         const before = page.model.areas.count;
         // One count that came late shows nothing of itself.
@@ -141,6 +143,10 @@ DeskStory {
         page.model.setBoundaries(at.world.folder() + "/nothing.geojson");
         tryVerify(() => page.model.trouble.includes("nothing.geojson"));
         verify(page.model.canPublish, "the map goes without them");
+        page.model.setBoundaries(at.world.putFile("words.geojson", "no map at all"));
+        tryVerify(() => page.model.trouble.includes("words.geojson is no GeoJSON"), 5000, page.model.trouble);
+        page.model.setBoundaries("");
+        tryCompare(page.model, "trouble", "");
     }
 
     // What lies on the desk's map serves the bulletin, as far as it bears a district's name: a field does not.
@@ -157,9 +163,7 @@ DeskStory {
         tap(map, "addOverlay");
         tryCompare(map.model.overlays, "count", 1);
         const page = publishing(at);
-        tap(page, "publish");
-        wait(0);
-        findChild(find(page, "askPublish").contentItem, "yes").clicked();
+        publish(page);
         tryVerify(() => page.model.written.length > 0);
         const features = at.world.fileText("out/bulletin-2026-W28.geojson");
         verify(features.includes("-107.25"), features);
@@ -174,9 +178,7 @@ DeskStory {
         for (const visit of at.fars)
             at.world.keepRecord("visit", { withdrawn: "not hers" }, visit);
         const page = publishing(at);
-        tap(page, "publish");
-        wait(0);
-        findChild(find(page, "askPublish").contentItem, "yes").clicked();
+        publish(page);
         tryCompare(page.model, "standing", "again");
         at.main = at.world.openWindow(390, 844, "", "");
         waitForRendering(at.main.contentItem);

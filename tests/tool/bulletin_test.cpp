@@ -6,6 +6,7 @@
 
 #include <cmath>
 
+#include "store/store.h"
 #include "tool/tool_program.h"
 
 using duskrow::tests::Ran;
@@ -281,6 +282,18 @@ private Q_SLOTS:
         const Ran early = print(QStringLiteral("2026-W29"), QStringLiteral("2026-07-14"));
         QVERIFY(early.exit != 0);
         QVERIFY2(early.err.contains(QStringLiteral("not all due")), qPrintable(early.err));
+        // Boundaries that are gone keep no page from being printed, and are not passed over in silence.
+        const auto setBoundaries = [&](const std::string& file) {
+            const auto opened = duskrow::store::Store::open(path(QStringLiteral("demo")).toStdString(),
+                {.keyFolder = path(QStringLiteral("data/duskrow/keys")).toStdString()});
+            return opened && (*opened)->saveSettingNow("boundaries_file", file).has_value();
+        };
+        QVERIFY(setBoundaries(path(QStringLiteral("gone.geojson")).toStdString()));
+        const Ran without = print(QStringLiteral("2026-W27"), QStringLiteral("2026-07-14"));
+        QCOMPARE(without.exit, 0);
+        QVERIFY2(
+            without.err.contains(QStringLiteral("gone.geojson cannot be read")), qPrintable(without.err));
+        QVERIFY(setBoundaries({}));
     }
 
     // Every phone learns of it by a record; a desk that kept nothing of the week does not publish it anew.

@@ -6,9 +6,11 @@
 #include <QDir>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QPointer>
 #include <QStandardPaths>
 #include <QUrl>
 
+#include "app/as_qstring.h"
 #include "domain/rules/week_desk.h"
 #include "publish/bulletin_files.h"
 #include "publish/bulletin_record.h"
@@ -26,15 +28,10 @@ namespace {
 
 constexpr std::chrono::days aWeek{7};
 
-QString words(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
 QStringList lines(const std::vector<std::string>& texts)
 {
     QStringList found;
-    for (const std::string& text : texts) found << words(text);
+    for (const std::string& text : texts) found << asQString(text);
     return found;
 }
 
@@ -48,7 +45,7 @@ publish::FilesAsked filesAsked(
 } // namespace
 
 PublishViewModel::PublishViewModel(Session& session, QObject* parent)
-    : ViewModel(session, parent), m_language(words(Session::language() == "fr" ? "fr" : "en")),
+    : ViewModel(session, parent), m_language(asQString(Session::language() == "fr" ? "fr" : "en")),
       m_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
 {
     m_week = weekToSettle(session.clock().today(), rhythm());
@@ -71,9 +68,9 @@ void PublishViewModel::refresh()
     const auto& season = session().season();
     if (!season) return;
     const auto boundaries = session().reader().deviceSetting(boundariesSetting);
-    m_boundaries = boundaries && *boundaries ? words(**boundaries) : QString();
+    m_boundaries = boundaries && *boundaries ? asQString(**boundaries) : QString();
     const publish::WeekAsked asked{isoWeekOf(m_week.first + std::chrono::days{3}), *season, {},
-        keptFolder(words(session().store().path())), m_isReissue, session().clock().today()};
+        keptFolder(asQString(session().store().path())), m_isReissue, session().clock().today()};
     using Read = std::shared_ptr<WeekReading>;
     session().lookUp<Read>(
         this, [asked](store::Reader& reader) { return readWeek(reader, asked); },
@@ -81,14 +78,20 @@ void PublishViewModel::refresh()
             if (look != m_looks) return;
             if (read) {
                 m_reading = *read;
-                clearTrouble();
-                if (m_reading->overlayTrouble) tell(*m_reading->overlayTrouble);
+                tellOfReading(m_reading->overlayTrouble);
             } else {
                 m_reading = nullptr;
-                tell(read.error());
+                tellOfReading(text::sentence(read.error()));
             }
             show();
         });
+}
+
+// What else went wrong, as a file that could not be written, stays to be read.
+void PublishViewModel::tellOfReading(const QString& sentence)
+{
+    if (!sentence.isEmpty() || m_readingTold) tell(sentence);
+    m_readingTold = !sentence.isEmpty();
 }
 
 bool PublishViewModel::hasWords() const
@@ -110,18 +113,18 @@ void PublishViewModel::show()
     write();
     std::vector<Row> areas;
     for (const text::AreaWords& area : m_words.districts) {
-        Row row{.title = words(area.name), .detail = words(area.reason)};
+        Row row{.title = asQString(area.name), .detail = asQString(area.reason)};
         for (std::size_t i = 0; i < area.cells.size() && i + 1 < m_words.columns.size(); ++i)
             if (!area.cells[i].empty())
-                row.flags << tr("%1: %2").arg(words(m_words.columns[i + 1]), words(area.cells[i]));
+                row.flags << tr("%1: %2").arg(asQString(m_words.columns[i + 1]), asQString(area.cells[i]));
         areas.push_back(std::move(row));
     }
     m_areas.show(std::move(areas));
     std::vector<Row> blocks;
     if (hasWords()) {
-        blocks.push_back({.title = words(m_words.toDoHeading), .flags = lines(m_words.toDo)});
+        blocks.push_back({.title = asQString(m_words.toDoHeading), .flags = lines(m_words.toDo)});
         blocks.push_back({.title = tr("Cautions"), .flags = lines(m_words.cautions)});
-        blocks.push_back({.title = words(m_words.privacyHeading), .flags = lines(m_words.privacy)});
+        blocks.push_back({.title = asQString(m_words.privacyHeading), .flags = lines(m_words.privacy)});
     }
     m_blocks.show(std::move(blocks));
     ++m_revision;
@@ -204,8 +207,8 @@ void PublishViewModel::setLanguage(const QString& language)
 
 QString PublishViewModel::besides() const
 {
-    QStringList parts{
-        words(m_words.dates), words(m_words.programme), words(m_words.issue), words(m_words.notice)};
+    QStringList parts{asQString(m_words.dates), asQString(m_words.programme), asQString(m_words.issue),
+        asQString(m_words.notice)};
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));
 }
@@ -235,7 +238,7 @@ void PublishViewModel::goWeeks(int by)
 
 QString PublishViewModel::draftKey() const
 {
-    return QStringLiteral("bulletin/") + words(formatDay(m_week.first));
+    return QStringLiteral("bulletin/") + asQString(formatDay(m_week.first));
 }
 
 void PublishViewModel::takeDraft()
@@ -309,22 +312,49 @@ void PublishViewModel::setFolder(const QString& folder)
     Q_EMIT folderChanged();
 }
 
+// A page, a map and an archive of thousands of traps take a while: the screens do not wait for them.
 void PublishViewModel::writeFiles()
 {
     m_written.clear();
     m_page.clear();
-    if (!hasWords()) return;
+    Q_EMIT folderChanged();
+    if (!hasWords() || m_busy) return;
     const QString folder = m_folder.trimmed();
     if (folder.isEmpty()) return tell(Error{ErrorCode::Empty, {"folder"}});
     const publish::ReadersLanguage readers(m_language.toStdString());
-    const auto files = publish::publishedFiles(filesAsked(*m_reading, m_words, readers.locale()));
-    if (!files) return tell(files.error());
     // What a hub serves lies beside the store, wherever the coordinator wants the files besides.
-    const QString forHub = words(store::publicFolder(session().store().path()).string());
-    for (const QString& to : {forHub, folder})
-        if (const auto done = publish::writeFiles(to, *files); !done) return tell(done.error());
+    const QString forHub = asQString(store::publicFolder(session().store().path()).string());
+    using Files = std::vector<formats::ExportedFile>;
+    setBusy(true);
+    Session* home = &session();
+    // The session hears of it even when the page is gone.
+    home->lookUpLong<Files>(
+        home,
+        [reading = m_reading, words = m_words, locale = readers.locale(),
+            feed = publish::feedOf(filesAsked(*m_reading, m_words, readers.locale())), forHub,
+            folder](store::Reader&) -> Result<Files> {
+            auto files = publish::publishedFiles(filesAsked(*reading, words, locale), feed);
+            if (!files) return files;
+            for (const QString& to : {forHub, folder})
+                if (const auto done = publish::writeFiles(to, *files); !done) return done.error();
+            return files;
+        },
+        [home, self = QPointer<PublishViewModel>(this), week = m_week, folder](const Result<Files>& files) {
+            if (self)
+                self->wrote(week, folder, files);
+            else if (!files)
+                Q_EMIT home->troubled(files.error());
+        });
+}
+
+void PublishViewModel::wrote(
+    const ReportingWeek& week, const QString& folder, const Result<std::vector<formats::ExportedFile>>& files)
+{
+    setBusy(false);
+    if (!files) return tell(files.error());
     clearTrouble();
-    m_page = QDir(folder).filePath(words(files->front().name));
+    if (week != m_week) return;
+    m_page = QDir(folder).filePath(asQString(files->front().name));
     //: the number of files, a folder
     m_written = tr("Written: %1 files, in %2.").arg(files->size()).arg(QDir::toNativeSeparators(folder));
     Q_EMIT folderChanged();

@@ -5,6 +5,7 @@
 #include "app/paint/picture_handle.h"
 #include "app/row_list.h"
 #include "app/view_model.h"
+#include "formats/formats.h"
 #include "text/bulletin_words.h"
 
 namespace duskrow::app {
@@ -93,6 +94,9 @@ private:
     [[nodiscard]] domain::SeasonWeek rhythm() const;
     void setBusy(bool busy);
     void kept(const domain::Result<store::Kept>& kept);
+    void wrote(const domain::ReportingWeek& week, const QString& folder,
+        const domain::Result<std::vector<formats::ExportedFile>>& files);
+    void tellOfReading(const QString& sentence); // empty when nothing is wrong
 
     domain::ReportingWeek m_week;
     bool m_isReissue = false;
@@ -108,6 +112,7 @@ private:
     QString m_page; // where the web page was written
     int m_revision = 0;
     int m_looks = 0; // the last one asked for is the one that is shown
+    bool m_readingTold = false; // the trouble is one of reading
     bool m_busy = false;
 };
 

@@ -3,6 +3,7 @@
 
 #include "app/desk/map_overlays.h"
 #include "protocols/protocol_files.h"
+#include "text/error_text.h"
 
 namespace duskrow::app {
 
@@ -16,13 +17,12 @@ void takeFromMap(store::Reader& reader, WeekReading& reading)
 {
     const auto paths = overlayPaths(reader);
     if (!paths) {
-        reading.overlayTrouble = paths.error();
+        reading.overlayTrouble = text::sentence(paths.error());
         return;
     }
     for (const QString& path : *paths) {
         const MapOverlay file = mapOverlay(path);
-        if (!file.trouble.isEmpty())
-            reading.overlayTrouble = Error{ErrorCode::FileUnreadable, {path.toStdString()}};
+        if (!file.trouble.isEmpty()) reading.overlayTrouble = file.trouble;
         for (const DistrictWeek& district : reading.draft.bulletin.districts)
             if (const formats::OverlayArea* area = formats::areaNamed(file.overlay, district.name);
                 area && !formats::areaNamed(reading.overlay, district.name))
@@ -34,20 +34,13 @@ void readBoundaries(store::Reader& reader, WeekReading& reading)
 {
     const auto path = reader.deviceSetting(boundariesSetting);
     if (!path) {
-        reading.overlayTrouble = path.error();
+        reading.overlayTrouble = text::sentence(path.error());
         return;
     }
     if (!*path || (*path)->empty()) return takeFromMap(reader, reading);
-    const auto bytes = publish::readWhole(QString::fromStdString(**path));
-    if (!bytes) {
-        reading.overlayTrouble = bytes.error();
-        return;
-    }
-    auto overlay = formats::readOverlay(*bytes);
-    if (overlay)
-        reading.overlay = std::move(*overlay);
-    else
-        reading.overlayTrouble = Error{ErrorCode::FileUnreadable, {**path}, overlay.error().detail};
+    MapOverlay file = mapOverlay(QString::fromStdString(**path));
+    reading.overlay = std::move(file.overlay);
+    reading.overlayTrouble = file.trouble;
 }
 
 } // namespace

@@ -14,7 +14,7 @@ struct WeekReading {
     publish::WeekDraft draft;
     std::map<std::string, domain::Protocol> protocols;
     formats::Overlay overlay; // boundaries of districts
-    std::optional<domain::Error> overlayTrouble; // why there are none, where a file of them was named
+    QString overlayTrouble; // why there are none, where a file of them was named; empty without one
     std::string programmeKey;
 };
 

@@ -43,7 +43,7 @@ Result<Season> seasonOf(store::Reader& reader, IsoWeek week)
     return Error{ErrorCode::NameMissing, {"season", std::to_string(week.year)}};
 }
 
-Result<Done> printWeek(Session& session, IsoWeek week, const QString& path)
+Result<QString> printWeek(Session& session, IsoWeek week, const QString& path)
 {
     const auto season = seasonOf(session.reader(), week);
     if (!season) return season.error();
@@ -55,17 +55,20 @@ Result<Done> printWeek(Session& session, IsoWeek week, const QString& path)
     if (!publish::hasBulletin(draft.outcome))
         return Error{ErrorCode::NotPublished, {formats::weekText(week)}};
     text::BulletinWords words = text::bulletinWords(draft.bulletin, *draft.protocol);
-    if (const auto own = publish::publishedText(session.reader(), draft); own && !own->empty())
-        words.paragraphs = text::ownParagraphs(QString::fromStdString(*own));
+    const auto own = publish::publishedText(session.reader(), draft);
+    if (!own) return own.error();
+    if (!own->empty()) words.paragraphs = text::ownParagraphs(QString::fromStdString(*own));
     if (draft.fresh) words.issue = PrintCommand::tr("A draft: not published.").toStdString();
     const auto document = publish::documentOf({draft, words, (*reading)->overlay, (*reading)->programmeKey,
         formats::OccurrenceTerms::Detected, {}});
-    return writeFile(path, printedBulletin(document, paperOf(QLocale())));
+    const auto kept = writeFile(path, printedBulletin(document, paperOf(QLocale())));
+    if (!kept) return kept.error();
+    return (*reading)->overlayTrouble;
 }
 
 } // namespace
 
-Result<Done> printNow(const PrintOrder& order)
+Result<QString> printNow(const PrintOrder& order)
 {
     place::PositionSource position; // asked for nothing
     const auto session = Session::open(order.storePath,
@@ -73,7 +76,9 @@ Result<Done> printNow(const PrintOrder& order)
     if (!session) return session.error();
     if (const auto week = publish::weekTyped(order.what.toStdString()); week)
         return printWeek(**session, *week, order.path);
-    return printWalk(**session, order);
+    const auto done = printWalk(**session, order);
+    if (!done) return done.error();
+    return QString();
 }
 
 } // namespace duskrow::app

@@ -17,11 +17,11 @@ struct PrintOrder {
 };
 
 // Prints the sheet of a walk, or the bulletin of a week, without a window. A week that is not published yet
-// is printed as a draft that says so.
+// is printed as a draft that says so. Returns what went amiss besides, as a sentence: boundaries that could
+// not be read. Mostly empty.
 //
 // Errors  those of Session::open, walkCalled, walkPaper, readWeek and printSheet; StoreMissing, for nothing
-// is
-//         made; NotPublished {week} for a week whose counts are not all due
-domain::Result<domain::Done> printNow(const PrintOrder& order);
+//         is made; NotPublished {week} for a week whose counts are not all due
+domain::Result<QString> printNow(const PrintOrder& order);
 
 } // namespace duskrow::app

@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QDir>
 #include <QGuiApplication>
+#include <QPointer>
 #include <QStandardPaths>
 #include <QUrl>
 
@@ -113,10 +114,11 @@ text::ThankYouSheet WinterViewModel::sheetOf(const Cooperator& person) const
             me ? QString::fromStdString(me->name) : QString()});
 }
 
+// A hundred sheets take a few seconds: the screens do not wait for them.
 void WinterViewModel::writeSheets()
 {
+    if (!m_book || m_isWriting) return;
     m_written.clear();
-    if (!m_book) return;
     const QString folder = m_folder.trimmed();
     if (folder.isEmpty()) {
         tell(Error{ErrorCode::Empty, {"folder"}});
@@ -124,21 +126,44 @@ void WinterViewModel::writeSheets()
     }
     const auto& me = session().me();
     const QString author = me ? QString::fromStdString(me->name) : QString();
-    std::size_t number = 0;
+    std::vector<std::pair<QString, text::ThankYouSheet>> sheets; // by the file they go into
     for (const Cooperator& person : m_book->cooperators) {
-        const QString path =
-            QDir(folder).filePath(fileNameOf(m_book->season.year.value_or(0), ++number, person.thanks.name));
-        const auto kept = writeFile(path, printedThanks(sheetOf(person), author, paperOf(QLocale())));
-        if (!kept) {
-            tell(kept.error());
-            return Q_EMIT done();
-        }
+        const QString name =
+            fileNameOf(m_book->season.year.value_or(0), sheets.size() + 1, person.thanks.name);
+        sheets.emplace_back(QDir(folder).filePath(name), sheetOf(person));
     }
-    clearTrouble();
-    m_written = number == 1
-        ? tr("One sheet is in %1.").arg(QDir::toNativeSeparators(folder))
-        : tr("%1 sheets are in %2.")
-              .arg(text::number(static_cast<std::int64_t>(number)), QDir::toNativeSeparators(folder));
+    m_isWriting = true;
+    Q_EMIT done();
+    Session* home = &session();
+    // The session hears of it even when the page is gone.
+    home->lookUpLong<std::int64_t>(
+        home,
+        [sheets = std::move(sheets), author](store::Reader&) -> Result<std::int64_t> {
+            for (const auto& [path, sheet] : sheets)
+                if (const auto kept = writeFile(path, printedThanks(sheet, author, paperOf(QLocale())));
+                    !kept)
+                    return kept.error();
+            return static_cast<std::int64_t>(sheets.size());
+        },
+        [home, self = QPointer<WinterViewModel>(this), folder](const Result<std::int64_t>& number) {
+            if (self)
+                self->wrote(folder, number);
+            else if (!number)
+                Q_EMIT home->troubled(number.error());
+        });
+}
+
+void WinterViewModel::wrote(const QString& folder, const Result<std::int64_t>& number)
+{
+    m_isWriting = false;
+    if (number) {
+        const QString where = QDir::toNativeSeparators(folder);
+        clearTrouble();
+        m_written = *number == 1 ? tr("One sheet is in %1.").arg(where)
+                                 : tr("%1 sheets are in %2.").arg(text::number(*number), where);
+    } else {
+        tell(number.error());
+    }
     Q_EMIT done();
 }
 

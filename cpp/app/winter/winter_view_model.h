@@ -20,6 +20,7 @@ class WinterViewModel : public ViewModel {
     Q_PROPERTY(duskrow::app::RowList* orders READ orders CONSTANT FINAL) // `flags` are lines
     Q_PROPERTY(QString folder READ folder WRITE setFolder NOTIFY done FINAL)
     Q_PROPERTY(QString written READ written NOTIFY done FINAL) // what was written where; empty until then
+    Q_PROPERTY(bool isWriting READ isWriting NOTIFY done FINAL)
     Q_PROPERTY(QString copied READ copied NOTIFY done FINAL) // whose thanks, or "order", were copied last
 
 public:
@@ -34,6 +35,7 @@ public:
     [[nodiscard]] QString folder() const { return m_folder; }
     void setFolder(const QString& folder);
     [[nodiscard]] QString written() const { return m_written; }
+    [[nodiscard]] bool isWriting() const { return m_isWriting; }
     [[nodiscard]] QString copied() const { return m_copied; }
 
     // goesOn  "yes", "no", or empty: has not said
@@ -53,6 +55,7 @@ private:
     [[nodiscard]] QString programmeName() const;
     [[nodiscard]] text::ThankYouSheet sheetOf(const Cooperator& person) const;
     [[nodiscard]] const Cooperator* find(const QString& member) const;
+    void wrote(const QString& folder, const domain::Result<std::int64_t>& number);
     void copy(const QString& what, const QString& words);
 
     std::optional<WinterBook> m_book;
@@ -61,6 +64,7 @@ private:
     QString m_folder;
     QString m_written;
     QString m_copied;
+    bool m_isWriting = false;
     int m_looks = 0;
 };
 

@@ -99,6 +99,7 @@ ColumnLayout {
     ActButton {
         objectName: "writeSheets"
         visible: root.winter.cooperators.count > 0
+        enabled: !root.winter.isWriting
         text: qsTr("Write the sheets")
         Layout.fillWidth: true
         onClicked: root.winter.writeSheets()
