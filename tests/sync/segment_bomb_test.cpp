@@ -30,7 +30,7 @@ class SegmentBombTest : public QObject {
 private Q_SLOTS:
     void bombsCostNoMemory()
     {
-#if defined(__SANITIZE_ADDRESS__)
+#if defined(DUSKROW_SANITIZE)
         QSKIP("a sanitizer's own memory hides ours");
 #endif
         if (mostResident() == 0) QSKIP("the system does not tell");
