@@ -10226,8 +10226,8 @@ one letter for north on a map</extracomment>
         <translation>Nouveaux sites</translation>
     </message>
     <message>
-        <source>Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only traps that were counted in full, over seven nights, and makes its figures round: its medians may differ from these.</source>
-        <translation>Chaque relevé est réparti sur ses nuits, quelles que soient les semaines où elles tombent. Un bulletin ne retient que les pièges relevés en entier, sur sept nuits, et arrondit ses chiffres&#xa0;: ses médianes peuvent différer de celles-ci.</translation>
+        <source>Each count is shared out over its nights. A bulletin takes only full counts of seven nights, made round: its medians may differ.</source>
+        <translation>Chaque relevé est réparti sur ses nuits. Un bulletin ne retient que les relevés complets de sept nuits, arrondis : ses médianes peuvent différer.</translation>
     </message>
 </context>
 <context>
@@ -11900,8 +11900,8 @@ one letter for north on a map</extracomment>
         <translation>Copier sous forme de tableau</translation>
     </message>
     <message>
-        <source>Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only traps that were counted in full, over seven nights, and makes its figures round: its medians may differ from these.</source>
-        <translation>Chaque relevé est réparti sur ses nuits, quelles que soient les semaines où elles tombent. Un bulletin ne retient que les pièges relevés en entier, sur sept nuits, et arrondit ses chiffres&#xa0;: ses médianes peuvent différer de celles-ci.</translation>
+        <source>Each count is shared out over its nights. A bulletin takes only full counts of seven nights, made round: its medians may differ.</source>
+        <translation>Chaque relevé est réparti sur ses nuits. Un bulletin ne retient que les relevés complets de sept nuits, arrondis : ses médianes peuvent différer.</translation>
     </message>
 </context>
 <context>

@@ -115,9 +115,8 @@ void printWeeks(const SeasonRecords& records, const RegionOfKind& region)
     rows.push_back(rowOf(said(QT_TRANSLATE_NOOP("Tool", "all")), region.result.whole.season));
     printTable(head, rows, numbers);
     print(said(QT_TRANSLATE_NOOP("Tool",
-        "Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only "
-        "traps that were counted in full, over seven nights, and makes its figures round: its medians may "
-        "differ from these.")));
+        "Each count is shared out over its nights. A bulletin takes only full counts of seven nights, made "
+        "round: its medians may differ.")));
 }
 
 // Whether anything can be said of places between the traps.

@@ -39,6 +39,7 @@ RegionStory {
 
     function row(page, number) {
         let found = null;
+        page.list.positionViewAtIndex(number, ListView.Contain);
         tryVerify(() => (found = findChild(page, "row" + number)) !== null);
         return found;
     }

@@ -109,8 +109,8 @@ ColumnLayout {
     Words {
         objectName: "weeksBasis"
         visible: root.years.view === "weeks" && root.years.hasRows
-        text: qsTr("Each count is shared out over its nights, whichever weeks they fall into. A bulletin takes only traps that were counted in full, over seven nights, and makes its figures round: its medians may differ from these.")
-        kind: "soft"
+        text: qsTr("Each count is shared out over its nights. A bulletin takes only full counts of seven nights, made round: its medians may differ.")
+        kind: "small"
         Layout.fillWidth: true
     }
 
