@@ -34,8 +34,7 @@ QString reportedLine(const Reported& sum, const QLocale& locale)
     QStringList parts{DeskWords::tr("%1 of %2 in")
                           .arg(countedTraps(sum.reported, locale), countedTraps(sum.expected, locale))};
     if (sum.notCounted > 0)
-        parts << DeskWords::tr("%1 of them could not be counted")
-                     .arg(countedTraps(sum.notCounted, locale));
+        parts << DeskWords::tr("%1 of them could not be counted").arg(countedTraps(sum.notCounted, locale));
     if (sum.late > 0) parts << DeskWords::tr("%1 late").arg(countedTraps(sum.late, locale));
     return parts.join(QStringLiteral(", "));
 }
