@@ -39,7 +39,6 @@ RegionStory {
 
     function row(page, number) {
         let found = null;
-        page.list.positionViewAtIndex(number, ListView.Contain);
         tryVerify(() => (found = findChild(page, "row" + number)) !== null);
         return found;
     }
@@ -63,6 +62,8 @@ RegionStory {
         compare(page.years.heading, "22 Jun to 28 Jun");
         keyClick("n");
         compare(page.years.heading, "29 Jun to 5 Jul");
+        page.list.positionViewAtIndex(1, ListView.Contain);
+        wait(0);
         tap(row(page, 1), "highest");
         tryVerify(() => pageOn(at) !== page);
     }

@@ -318,6 +318,7 @@ void PublishViewModel::writeFiles()
     m_written.clear();
     m_page.clear();
     Q_EMIT folderChanged();
+    if (!m_readingTold) clearTrouble();
     if (!hasWords() || m_busy) return;
     const QString folder = m_folder.trimmed();
     if (folder.isEmpty()) return tell(Error{ErrorCode::Empty, {"folder"}});
@@ -327,7 +328,7 @@ void PublishViewModel::writeFiles()
     using Files = std::vector<formats::ExportedFile>;
     setBusy(true);
     Session* home = &session();
-    // The session hears of it even when the page is gone.
+    // Told wherever somebody is by then: the page may be gone.
     home->lookUpLong<Files>(
         home,
         [reading = m_reading, words = m_words, locale = readers.locale(),
@@ -340,10 +341,8 @@ void PublishViewModel::writeFiles()
             return files;
         },
         [home, self = QPointer<PublishViewModel>(this), week = m_week, folder](const Result<Files>& files) {
-            if (self)
-                self->wrote(week, folder, files);
-            else if (!files)
-                Q_EMIT home->troubled(files.error());
+            if (!files) Q_EMIT home->troubled(files.error());
+            if (self) self->wrote(week, folder, files);
         });
 }
 
@@ -351,9 +350,7 @@ void PublishViewModel::wrote(
     const ReportingWeek& week, const QString& folder, const Result<std::vector<formats::ExportedFile>>& files)
 {
     setBusy(false);
-    if (!files) return tell(files.error());
-    clearTrouble();
-    if (week != m_week) return;
+    if (!files || week != m_week) return;
     m_page = QDir(folder).filePath(asQString(files->front().name));
     //: the number of files, a folder
     m_written = tr("Written: %1 files, in %2.").arg(files->size()).arg(QDir::toNativeSeparators(folder));

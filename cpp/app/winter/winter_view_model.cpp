@@ -135,7 +135,7 @@ void WinterViewModel::writeSheets()
     m_isWriting = true;
     Q_EMIT done();
     Session* home = &session();
-    // The session hears of it even when the page is gone.
+    // Told wherever somebody is by then: the page may be gone.
     home->lookUpLong<std::int64_t>(
         home,
         [sheets = std::move(sheets), author](store::Reader&) -> Result<std::int64_t> {
@@ -146,10 +146,8 @@ void WinterViewModel::writeSheets()
             return static_cast<std::int64_t>(sheets.size());
         },
         [home, self = QPointer<WinterViewModel>(this), folder](const Result<std::int64_t>& number) {
-            if (self)
-                self->wrote(folder, number);
-            else if (!number)
-                Q_EMIT home->troubled(number.error());
+            if (!number) Q_EMIT home->troubled(number.error());
+            if (self) self->wrote(folder, number);
         });
 }
 
@@ -161,8 +159,6 @@ void WinterViewModel::wrote(const QString& folder, const Result<std::int64_t>& n
         clearTrouble();
         m_written = *number == 1 ? tr("One sheet is in %1.").arg(where)
                                  : tr("%1 sheets are in %2.").arg(text::number(*number), where);
-    } else {
-        tell(number.error());
     }
     Q_EMIT done();
 }
