@@ -29,11 +29,8 @@ std::string plainTime(std::string_view typed)
         if (c != ' ') plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     }
     for (const std::string_view dotted : {"a.m.", "a.m", "p.m.", "p.m"})
-        if (plain.ends_with(dotted)) {
-            const char half = dotted.front();
-            plain.resize(plain.size() - dotted.size());
-            return plain + half + 'm';
-        }
+        if (plain.ends_with(dotted))
+            return plain.substr(0, plain.size() - dotted.size()) + dotted.front() + 'm';
     return plain;
 }
 
