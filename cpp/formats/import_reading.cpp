@@ -71,8 +71,7 @@ private:
         m_reading.rows.reserve(std::min(lines, m_form.mostRows));
         return eachRow([&](CsvRow& row) {
             unguard(row);
-            if (auto count = reader.read(row.line, row.cells, m_reading.refused))
-                m_reading.rows.push_back(std::move(*count));
+            reader.read(row.line, row.cells, m_reading.rows, m_reading.refused);
         });
     }
 

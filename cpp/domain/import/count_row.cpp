@@ -87,7 +87,7 @@ Result<bool> flagCell(std::string_view cell)
 struct RowReader::Reading {
     const RowReader& reader;
     const std::vector<std::string>& cells;
-    CountRow row = {};
+    CountRow& row;
     std::optional<Error> error = {};
     std::optional<std::size_t> column = {};
 
@@ -228,13 +228,13 @@ std::string_view RowReader::cell(
     return column && *column < cells.size() ? withoutBlanks(cells[*column]) : std::string_view{};
 }
 
-std::optional<CountRow> RowReader::read(
-    std::size_t line, const std::vector<std::string>& cells, RowWords& refused) const
+bool RowReader::read(std::size_t line, const std::vector<std::string>& cells, std::vector<CountRow>& rows,
+    RowWords& refused) const
 {
     const auto isBlank = [](const std::string& cell) { return withoutBlanks(cell).empty(); };
-    if (std::all_of(cells.begin(), cells.end(), isBlank)) return std::nullopt;
+    if (std::all_of(cells.begin(), cells.end(), isBlank)) return false;
     using enum ImportField;
-    Reading reading{*this, cells};
+    Reading reading{*this, cells, rows.emplace_back()};
     reading.row.line = line;
     // A cell too many means that all behind some delimiter stand in the wrong column.
     for (std::size_t i = m_terms.map.size(); i < cells.size(); ++i)
@@ -255,10 +255,11 @@ std::optional<CountRow> RowReader::read(
     reading.height(Canopy, reading.row.canopy);
     reading.flag(Emptied, reading.row.emptied);
     reading.place();
-    if (!reading.error) return std::move(reading.row);
+    if (!reading.error) return true;
+    rows.pop_back();
     const auto& column = reading.column;
     refused.add({line, column ? m_terms.map[*column].heading : std::string(), std::move(*reading.error)});
-    return std::nullopt;
+    return false;
 }
 
 } // namespace duskrow::domain

@@ -69,10 +69,12 @@ class RowReader {
 public:
     explicit RowReader(RowTerms terms);
 
+    // Adds the row to `rows`; true when it did.
+    //
     // cells   may be fewer or more than the columns; what lies beyond them must be empty
     // Errors  as the first cell that cannot be read says; nothing at all for a row without any content
-    std::optional<CountRow> read(
-        std::size_t line, const std::vector<std::string>& cells, RowWords& refused) const;
+    bool read(std::size_t line, const std::vector<std::string>& cells, std::vector<CountRow>& rows,
+        RowWords& refused) const;
 
     // As what is said of a row names it from now on.
     void nameColumn(std::size_t column, const std::string& heading) { m_terms.map[column].heading = heading; }

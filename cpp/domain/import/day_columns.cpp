@@ -95,10 +95,8 @@ void WideRowReader::read(
         cells[m_columns + 1] = cells[ofDay.column];
         for (const std::size_t added : {m_columns, m_columns + 1}) m_reader.nameColumn(added, ofDay.heading);
         const std::size_t before = refused.words.size();
-        if (auto row = m_reader.read(line, cells, refused))
-            rows.push_back(std::move(*row));
-        else if (refused.words.size() > before && refused.words.back().column != ofDay.heading)
-            return;
+        if (m_reader.read(line, cells, rows, refused)) continue;
+        if (refused.words.size() > before && refused.words.back().column != ofDay.heading) return;
     }
 }
 

@@ -42,7 +42,13 @@ constexpr std::array<std::pair<std::string_view, char>, 14> plainForms{{
 std::optional<std::string> plainPlace(std::string_view text)
 {
     std::string plain;
+    const auto isPlain = [](char c) { return (c >= '0' && c <= '9') || c == '.' || c == '-' || c == ' '; };
     while (!text.empty()) {
+        if (isPlain(text.front())) {
+            plain += text.front();
+            text.remove_prefix(1);
+            continue;
+        }
         bool isKnown = false;
         for (const auto& [form, letter] : plainForms) {
             if (!text.starts_with(form)) continue;
