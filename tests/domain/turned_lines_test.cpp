@@ -4,6 +4,7 @@
 #include <random>
 
 #include "domain/log/turned_lines.h"
+#include "domain/log/turned_tokens.h"
 
 using namespace duskrow::domain;
 using namespace std::string_literals;
@@ -28,6 +29,19 @@ std::string someEdits(int count)
                             : edit(i, std::to_string(i * i % 97));
     return lines;
 }
+
+constexpr const char* oddLines[] = {"", "x", "{}", "-", "--", "-0", "007", "0075", "007-5",
+    "-9223372036854775808", "9223372036854775807", "9223372036854775808", "18446744073709551616", "1.5e-7",
+    "\"", "\"\\\"", "\"\\", "\"a\\\"b\"", R"({"":""})", R"(["",""])", R"({"a":"1","b":1})",
+    R"("0198XA5C-1000-7000-8000-000000000002")", R"("01980a5c-1000-7000-8000-00000000000G")",
+    R"("01980A5C-1000-7000-8000-000000000002")", R"("01980a5c-1000-7000-8000-0000000000021")",
+    R"("00112233445566778899aabbccddeeff")", R"("00112233445566778899aabbccddeeff.")",
+    R"("00112233445566778899aabbccddeeff.-7")", R"("00112233445566778899aabbccddeeff.07")",
+    R"("00112233445566778899aabbccddeeff.7x")",
+    "-00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff",
+    "-00112233445566778899aabbccddeeff00112233445566778899aabbccddeefF",
+    R"("00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff")", "\xC3\xA9 \xF0\x9F\x8C\xBE",
+    "{\"v\":\"caf\xC3\xA9\"}", "a:b,\"c\":\"d\":1"};
 
 } // namespace
 
@@ -60,19 +74,7 @@ private Q_SLOTS:
     void back_data()
     {
         QTest::addColumn<QString>("line");
-        const char* lines[] = {"", "x", "{}", "-", "--", "-0", "007", "-9223372036854775808",
-            "9223372036854775807", "9223372036854775808", "18446744073709551616", "1.5e-7", "\"", "\"\\\"",
-            "\"\\", "\"a\\\"b\"", R"({"":""})", R"(["",""])", R"({"a":"1","b":1})",
-            R"("0198XA5C-1000-7000-8000-000000000002")", R"("01980a5c-1000-7000-8000-00000000000G")",
-            R"("01980A5C-1000-7000-8000-000000000002")", R"("01980a5c-1000-7000-8000-0000000000021")",
-            R"("00112233445566778899aabbccddeeff")", R"("00112233445566778899aabbccddeeff.")",
-            R"("00112233445566778899aabbccddeeff.-7")", R"("00112233445566778899aabbccddeeff.07")",
-            R"("00112233445566778899aabbccddeeff.7x")",
-            "-00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff",
-            "-00112233445566778899aabbccddeeff00112233445566778899aabbccddeefF",
-            R"("00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff")",
-            "\xC3\xA9 \xF0\x9F\x8C\xBE", "{\"v\":\"caf\xC3\xA9\"}", "a:b,\"c\":\"d\":1"};
-        for (const char* line : lines) QTest::newRow(line) << QString::fromUtf8(line);
+        for (const char* line : oddLines) QTest::newRow(line) << QString::fromUtf8(line);
     }
     // Whatever stands in them, lines come back as they were: alone, many times, and among others.
     void back()
@@ -83,6 +85,39 @@ private Q_SLOTS:
             const std::string turned = turn(lines);
             QCOMPARE(isTurned(turned) ? turnBack(turned, plenty).value_or("nothing") : turned, lines);
         }
+    }
+
+    // A line of the shape of another is split in a shorter way: to the same cells, and no other line is.
+    void theShorterWayGivesTheSame()
+    {
+        std::vector<std::string> lines(std::begin(oddLines), std::end(oddLines));
+        const std::string edits = someEdits(9);
+        for (std::size_t from = 0; from < edits.size(); from = edits.find('\n', from) + 1)
+            lines.push_back(edits.substr(from, edits.find('\n', from) - from));
+        for (const char* values : {"[5,\"%\"]", "{\"%\":1}", "\"%\"", "[%]", "-%"})
+            for (const char* value : oddLines)
+                lines.push_back(std::string(values).replace(std::string(values).find('%'), 1, value));
+        int alike = 0;
+        std::string shape;
+        std::string other;
+        std::vector<Cell> cells;
+        std::vector<Cell> wanted;
+        for (const std::string& line : lines) {
+            splitLine(line, shape, wanted);
+            for (const std::string& next : lines) {
+                splitLine(next, other, wanted);
+                QCOMPARE(splitAlike(next, shape, cells), other == shape);
+                if (other != shape) continue;
+                ++alike;
+                QCOMPARE(cells.size(), wanted.size());
+                for (std::size_t i = 0; i < cells.size(); ++i) {
+                    QVERIFY(cells[i].hole == wanted[i].hole);
+                    QCOMPARE(cells[i].number, wanted[i].number);
+                    if (cells[i].hole != Hole::Number) QVERIFY(cells[i].text == wanted[i].text);
+                }
+            }
+        }
+        QVERIFY(alike > static_cast<int>(lines.size()));
     }
 
     void muchLess()

@@ -91,12 +91,19 @@ struct Shape {
     std::vector<Column> columns;
 };
 
-// Bytes below a space are marks here, and canonical lines have none.
+// Bytes below a space are marks here, and canonical lines have none. In pieces of one length, which the
+// compiler makes a few steps of.
 bool mayTurn(std::string_view lines)
 {
-    return lines.ends_with('\n') && std::none_of(lines.begin(), lines.end(), [](char byte) {
-        return static_cast<std::uint8_t>(byte) < 0x20 && byte != '\n';
-    });
+    constexpr std::size_t piece = 64;
+    const auto isMark = [](char byte) { return static_cast<std::uint8_t>(byte) < 0x20 && byte != '\n'; };
+    if (!lines.ends_with('\n')) return false;
+    for (; lines.size() >= piece; lines.remove_prefix(piece)) {
+        unsigned marks = 0;
+        for (std::size_t i = 0; i < piece; ++i) marks += isMark(lines[i]) ? 1U : 0U;
+        if (marks > 0) return false;
+    }
+    return std::none_of(lines.begin(), lines.end(), isMark);
 }
 
 } // namespace
@@ -112,16 +119,22 @@ std::string turn(std::string_view lines)
     std::vector<Cell> cells;
     for (std::size_t from = 0; from < lines.size();) {
         const std::size_t to = lines.find('\n', from);
-        splitLine(lines.substr(from, to - from), text, cells);
+        const std::string_view line = lines.substr(from, to - from);
         from = to + 1;
-        const auto [at, isNew] = numbers.try_emplace(text, shapes.size());
-        if (isNew) {
-            shapes.push_back({text, {cells.begin(), cells.end()}});
-            holes += cells.size();
+        // Most often a line has the shape of the one before it.
+        if (order.empty() || !splitAlike(line, shapes[order.back()].text, cells)) {
+            splitLine(line, text, cells);
+            const auto [at, isNew] = numbers.try_emplace(text, shapes.size());
+            if (isNew) {
+                shapes.push_back({text, {cells.begin(), cells.end()}});
+                holes += cells.size();
+            }
+            order.push_back(at->second);
+        } else {
+            order.push_back(order.back());
         }
-        order.push_back(at->second);
         if (order.size() > mostTurnedLines || holes > mostTurnedHoles) return std::string(lines);
-        std::vector<Column>& columns = shapes[at->second].columns;
+        std::vector<Column>& columns = shapes[order.back()].columns;
         for (std::size_t i = 0; i < cells.size(); ++i) columns[i].add(cells[i]);
     }
     std::string turned(1, turnedMark);

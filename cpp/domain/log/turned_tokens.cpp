@@ -8,9 +8,14 @@ namespace duskrow::domain {
 
 namespace {
 
+bool isDigit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
 bool isHex(char c)
 {
-    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+    return isDigit(c) || (c >= 'a' && c <= 'f');
 }
 
 bool isHexText(std::string_view text)
@@ -35,6 +40,56 @@ bool readNumber(std::string_view text, std::int64_t& number)
     return digits.front() != '0' || text == "0";
 }
 
+// What stands in the place of a text between quotes; nothing of Cell::number.
+Hole holeOf(std::string_view content)
+{
+    if (isUuidText(content)) return Hole::Id;
+    if (content.size() == 32 && isHexText(content)) return Hole::Stream;
+    if (content.size() == 64 && isHexText(content)) return Hole::Hash;
+    return Hole::Text;
+}
+
+// "<stream>.<number>"
+bool isRefText(std::string_view content, std::int64_t& number)
+{
+    return content.size() > 33 && content[32] == '.' && isHexText(content.substr(0, 32))
+        && readNumber(content.substr(33), number);
+}
+
+// How many of the bytes are digits, a sign before them among them.
+std::size_t digitsAt(std::string_view bytes)
+{
+    std::size_t end = bytes.starts_with('-') ? 1 : 0;
+    while (end < bytes.size() && isDigit(bytes[end])) ++end;
+    return end;
+}
+
+// How many bytes there are before the quote that ends a text; all of them when none does.
+std::size_t textAt(std::string_view bytes)
+{
+    std::size_t end = 0;
+    while (end < bytes.size() && bytes[end] != '"') end += bytes[end] == '\\' ? 2 : 1;
+    return std::min(end, bytes.size());
+}
+
+// Reads the value that must stand first in these bytes.
+bool readAlike(std::string_view bytes, Cell& cell)
+{
+    if (cell.hole == Hole::Number) {
+        cell.text = bytes.substr(0, digitsAt(bytes));
+        return !cell.text.empty() && readNumber(cell.text, cell.number);
+    }
+    if (cell.hole == Hole::Text) {
+        cell.text = bytes.substr(0, textAt(bytes));
+        std::int64_t number = 0;
+        return holeOf(cell.text) == Hole::Text && !isRefText(cell.text, number);
+    }
+    const std::size_t width = cell.hole == Hole::Id ? 36 : 2 * widthOf(cell.hole);
+    cell.text = bytes.substr(0, width);
+    return cell.text.size() == width
+        && (cell.hole == Hole::Id ? isUuidText(cell.text) : isHexText(cell.text));
+}
+
 class Splitter {
 public:
     Splitter(std::string_view line, std::string& shape, std::vector<Cell>& cells)
@@ -53,7 +108,7 @@ public:
             const char c = m_line[m_at];
             if (c == '"')
                 text();
-            else if (c == '-' || (c >= '0' && c <= '9'))
+            else if (c == '-' || isDigit(c))
                 number();
             else {
                 m_shape += c;
@@ -71,21 +126,18 @@ private:
 
     void number()
     {
-        std::size_t end = m_at + 1;
-        while (end < m_line.size() && m_line[end] >= '0' && m_line[end] <= '9') ++end;
-        const std::string_view digits = m_line.substr(m_at, end - m_at);
+        const std::string_view digits = m_line.substr(m_at, digitsAt(m_line.substr(m_at)));
         Cell cell{Hole::Number, 0, digits};
         if (readNumber(digits, cell.number))
             put(cell);
         else
             m_shape += digits;
-        m_at = end;
+        m_at += digits.size();
     }
 
     void text()
     {
-        std::size_t end = m_at + 1;
-        while (end < m_line.size() && m_line[end] != '"') end += m_line[end] == '\\' ? 2 : 1;
+        const std::size_t end = m_at + 1 + textAt(m_line.substr(m_at + 1));
         if (end >= m_line.size()) { // no end: as it is
             m_shape += m_line.substr(m_at);
             m_at = m_line.size();
@@ -104,19 +156,12 @@ private:
     void value(std::string_view content)
     {
         Cell number{Hole::Number, 0, {}};
-        if (isUuidText(content))
-            put({Hole::Id, 0, content});
-        else if (content.size() == 32 && isHexText(content))
-            put({Hole::Stream, 0, content});
-        else if (content.size() == 64 && isHexText(content))
-            put({Hole::Hash, 0, content});
-        else if (content.size() > 33 && content[32] == '.' && isHexText(content.substr(0, 32))
-            && readNumber(content.substr(33), number.number)) {
+        if (isRefText(content, number.number)) {
             put({Hole::Stream, 0, content.substr(0, 32)});
             m_shape += '.';
             put(number);
         } else
-            put({Hole::Text, 0, content});
+            put({holeOf(content), 0, content});
     }
 
     std::string_view m_line;
@@ -132,6 +177,28 @@ void splitLine(std::string_view line, std::string& shape, std::vector<Cell>& cel
     shape.clear();
     cells.clear();
     Splitter(line, shape, cells).split();
+}
+
+bool splitAlike(std::string_view line, std::string_view shape, std::vector<Cell>& cells)
+{
+    cells.clear();
+    while (!shape.empty()) {
+        const auto* const hole = std::find_if(shape.begin(), shape.end(), isHole);
+        const auto plain = static_cast<std::size_t>(hole - shape.begin());
+        if (line.substr(0, plain) != shape.substr(0, plain)) return false;
+        // Digits behind these would be one number with them.
+        const bool goesOn = plain > 0 && (shape[plain - 1] == '-' || isDigit(shape[plain - 1]));
+        line.remove_prefix(plain);
+        shape.remove_prefix(plain);
+        if (shape.empty()) break;
+        Cell cell{static_cast<Hole>(shape.front()), 0, {}};
+        if (!readAlike(line, cell) || (cell.hole == Hole::Number && isDigit(cell.text.front()) && goesOn))
+            return false;
+        line.remove_prefix(cell.text.size());
+        shape.remove_prefix(1);
+        cells.push_back(cell);
+    }
+    return line.empty();
 }
 
 } // namespace duskrow::domain

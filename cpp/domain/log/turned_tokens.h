@@ -42,4 +42,7 @@ struct Cell {
 // Splits a line into its shape and the values that were in it, so that putting them back gives the line.
 void splitLine(std::string_view line, std::string& shape, std::vector<Cell>& cells);
 
+// The same for a line of this shape, much quicker. False when it has another one, or may have.
+bool splitAlike(std::string_view line, std::string_view shape, std::vector<Cell>& cells);
+
 } // namespace duskrow::domain
