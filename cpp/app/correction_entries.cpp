@@ -120,7 +120,7 @@ CorrectionEntries::Values CorrectionEntries::changed() const
 {
     Values all;
     for (const Entry& entry : m_entries)
-        if (entry.value != entry.held) all[std::string(entry.field->name)] = trimmed(entry.value);
+        if (entry.value != entry.held) all.emplace(entry.field->name, trimmed(entry.value));
     return all;
 }
 

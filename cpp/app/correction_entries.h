@@ -28,7 +28,7 @@ class CorrectionEntries : public QAbstractListModel {
     QML_UNCREATABLE("made by CorrectionViewModel")
 
 public:
-    using Values = std::map<std::string, domain::Value>;
+    using Values = domain::ByName<domain::Value>;
     using Choices = std::map<std::string, std::vector<EntryChoice>>; // by field, where it names other records
 
     using QAbstractListModel::QAbstractListModel;

@@ -166,7 +166,7 @@ void admit(World& world, Phone& phone)
     if (aside->empty()) return;
     const std::string ref = formatRef(world.random.of(*aside).change);
     world.count("change let in");
-    std::map<std::string, Value> fields{{"change", ref}};
+    ByName<Value> fields{{"change", ref}};
     if (world.random.percent(10)) fields = {{"withdrawn", std::string("no")}, {"change", ref}};
     keep(world, phone, {{"admission", admissionId(world.programme, ref), {}, fields}});
 }
@@ -176,7 +176,7 @@ void assign(World& world, Phone& phone)
     if (world.places.empty()) return;
     const Uuid site = world.random.of(world.places).site;
     const Uuid member = world.random.of(world.people).member;
-    std::map<std::string, Value> fields{{"member", formatUuid(member)}, {"site", formatUuid(site)}};
+    ByName<Value> fields{{"member", formatUuid(member)}, {"site", formatUuid(site)}};
     if (world.random.percent(20)) fields["withdrawn"] = std::string("over");
     keep(world, phone, {{"assignment", assignmentId(world.programme, member, site), {}, fields}});
 }

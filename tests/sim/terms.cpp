@@ -42,7 +42,7 @@ void lend(World& world, Phone& phone)
         return keep(world, phone, {edit});
     }
     Loan loan{world.freshId(), random.of(world.places), random.below(world.people.size()), {}};
-    std::map<std::string, Value> fields{
+    ByName<Value> fields{
         {"trap", formatUuid(loan.place.trap)}, {"member", formatUuid(world.people[loan.person].member)}};
     if (random.percent(50)) fields["from_day"] = formatDay(today(world) - std::chrono::days(1));
     if (random.percent(60)) {

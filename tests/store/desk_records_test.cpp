@@ -42,7 +42,7 @@ void keep(Store& store, std::vector<Edit> edits)
     QVERIFY2(kept.has_value(), kept ? "" : kept.error().detail.c_str());
 }
 
-Edit wordOn(const Store& store, const Uuid& visit, std::map<std::string, Value> fields)
+Edit wordOn(const Store& store, const Uuid& visit, ByName<Value> fields)
 {
     fields["record"] = formatUuid(visit);
     return {"ruling", rulingId(store.programme(), visit), {}, std::move(fields)};

@@ -14,7 +14,7 @@ namespace duskrow::tests {
 
 using namespace duskrow::domain;
 
-using Texts = std::map<std::string, Value>;
+using Texts = ByName<Value>;
 
 inline Uuid uuidOf(std::uint8_t kind, std::uint32_t number)
 {

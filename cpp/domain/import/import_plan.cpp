@@ -2,6 +2,7 @@
 #include "domain/import/import_plan.h"
 
 #include <algorithm>
+#include <boost/container/flat_map.hpp>
 #include <tuple>
 #include <unordered_map>
 
@@ -26,7 +27,7 @@ struct TrapWork {
     std::optional<Error> error; // none of its rows can be taken
     std::size_t placeLine = 0;
     std::vector<std::uint32_t> rows; // that are made of it or there already
-    std::map<LocalDay, std::pair<std::uint32_t, std::int64_t>> byDay; // row and count
+    boost::container::flat_map<LocalDay, std::uint32_t> byDay; // the row that is made
 };
 
 class Planner {
@@ -185,7 +186,18 @@ private:
         return m_trapsAt[site];
     }
 
-    std::uint32_t workOf(const CountRow& row)
+    // Most often a row is of the trap of the one before it.
+    std::uint32_t workOf(std::uint32_t at)
+    {
+        const CountRow& row = m_plan.rows[at];
+        const CountRow* before = at > 0 ? &m_plan.rows[at - 1] : nullptr;
+        if (!before || before->year != row.year || before->site != row.site || before->tag != row.tag
+            || before->district != row.district)
+            m_lastWork = workBySpelling(row);
+        return m_lastWork;
+    }
+
+    std::uint32_t workBySpelling(const CountRow& row)
     {
         std::string key = std::to_string(row.year);
         for (const std::string* part : {&row.district, &row.site, &row.tag})
@@ -207,14 +219,14 @@ private:
     void take(std::uint32_t at)
     {
         const CountRow& row = m_plan.rows[at];
-        const std::uint32_t trap = workOf(row);
+        const std::uint32_t trap = workOf(at);
         TrapWork& work = m_work[trap];
         if (work.error) return refuse(row, *work.error);
         if (work.isNew) notePlace(work, row);
-        const auto [day, isFirst] = work.byDay.try_emplace(row.day, at, row.pest.value());
+        const auto [day, isFirst] = work.byDay.try_emplace(row.day, at);
         if (!isFirst) {
-            const CountRow& before = m_plan.rows[day->second.first];
-            if (day->second.second == row.pest.value()) {
+            const CountRow& before = m_plan.rows[day->second];
+            if (before.pest == row.pest) {
                 ++m_plan.repeated;
                 return;
             }
@@ -307,6 +319,7 @@ private:
     const ImportTerms& m_terms;
     ImportPlan m_plan;
     std::vector<TrapWork> m_work;
+    std::uint32_t m_lastWork = none;
     std::unordered_map<std::string, std::uint32_t> m_bySpelling;
     std::map<Uuid, std::uint32_t> m_byTrap;
     std::map<Uuid, std::vector<const KnownVisit*>> m_visits;
@@ -349,6 +362,7 @@ Edit ImportPlan::edit(std::size_t at) const
     const PlannedTrap& trap = traps[planned.trap];
     Edit edit{"visit", planned.id, trap.site, {}};
     auto& fields = edit.fields;
+    fields.reserve(8);
     if (planned.standsAgain) fields.emplace("withdrawn", Value{});
     fields.emplace("trap", formatUuid(trap.id));
     fields.emplace("day", formatDay(row.day));

@@ -10,7 +10,7 @@ struct Edit {
     std::string kind;
     Uuid record;
     Uuid site;
-    std::map<std::string, Value> fields;
+    ByName<Value> fields;
 };
 
 // Every filled field of a new record.
