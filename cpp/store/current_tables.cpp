@@ -43,10 +43,11 @@ std::string textOf(const Value& value)
 }
 
 // The text of `newer`: what a record cannot hold, by field name, with the JSON type kept.
-std::string newerText(const RecordKind& kind, const ByName<Value>& values)
+std::string newerText(const RecordKind& kind, const auto& fields, const auto& valueOf)
 {
     nlohmann::json object = nlohmann::json::object();
-    for (const auto& [name, value] : values) {
+    for (const auto& [name, held] : fields) {
+        const Value& value = valueOf(name, held);
         const Field* field = kind.find(name);
         if (!isEmpty(value) && !(field && canHold(*field, value))) object[name] = jsonOf(value);
     }
@@ -206,7 +207,7 @@ CurrentTables::Row& CurrentTables::rowOf(const RecordKind& kind)
     std::string sql = "INSERT OR REPLACE INTO " + tableOf(kind) + " (id," + columnsOf(kind)
         + ",newer,brought_back) VALUES (?";
     for (std::size_t i = 0; i < kind.fields.size() + 2; ++i) sql += ",?";
-    Row row{SQLite::Statement(m_database, sql + ')'), {}};
+    Row row{SQLite::Statement(m_database, sql + ')'), {}, {}};
     for (const Field& field : kind.fields)
         row.columns.emplace_back(field.name, static_cast<int>(row.columns.size()));
     std::sort(row.columns.begin(), row.columns.end());
@@ -216,9 +217,26 @@ CurrentTables::Row& CurrentTables::rowOf(const RecordKind& kind)
 void CurrentTables::put(const Folded& folded, bool isNew)
 {
     const RecordKind* kind = findKind(folded.kind);
-    if (kind && folded.isThere) putRow(*kind, folded);
+    if (kind && folded.isThere) {
+        Row& row = rowOf(*kind);
+        Running write(row.statement);
+        fill(*write, *kind, folded.record, folded.values,
+            [](const std::string&, const Value& value) -> const Value& { return value; });
+        write->bind(static_cast<int>(kind->fields.size()) + 3, folded.broughtBack ? 1 : 0);
+        write->exec();
+    }
     if (kind && !folded.isThere && !isNew) remove(tableOf(*kind), "id", folded.record);
     putQuestions(folded, isNew);
+}
+
+void CurrentTables::putOnly(const Change& only)
+{
+    const RecordKind* kind = findKind(only.kind);
+    if (!kind) return;
+    Running write(rowOf(*kind).statement);
+    fill(*write, *kind, only.record, only.fields, onlyValue);
+    write->bind(static_cast<int>(kind->fields.size()) + 3, 0);
+    write->exec();
 }
 
 void CurrentTables::drop(const std::string& kind, const Uuid& record)
@@ -227,26 +245,34 @@ void CurrentTables::drop(const std::string& kind, const Uuid& record)
 }
 
 // Values and columns are both in the order of the names: one pass. A column without a value stays NULL.
-void CurrentTables::putRow(const RecordKind& kind, const Folded& folded)
+template <typename Fields, typename ValueOf>
+void CurrentTables::fill(SQLite::Statement& statement, const RecordKind& kind, const Uuid& record,
+    const Fields& fields, const ValueOf& valueOf)
 {
     Row& row = rowOf(kind);
-    Running insert(row.statement);
+    row.ids.clear();
+    row.ids.reserve(kind.fields.size()); // they must not move
     std::size_t held = 0;
-    insert->bindNoCopy(1, folded.record.bytes.data(), static_cast<int>(folded.record.bytes.size()));
+    statement.bindNoCopy(1, record.bytes.data(), static_cast<int>(record.bytes.size()));
     auto column = row.columns.begin();
-    for (const auto& [name, value] : folded.values) {
+    for (const auto& [name, set] : fields) {
         while (column != row.columns.end() && column->first < name) ++column;
         if (column == row.columns.end()) break;
         const Field& field = kind.fields[static_cast<std::size_t>(column->second)];
+        const Value& value = valueOf(name, set);
         if (column->first != name || !canHold(field, value)) continue;
-        bindValue(*insert, column->second + 2, field.type, value);
         ++held;
+        const auto* text = std::get_if<std::string>(&value);
+        if (field.type == FieldType::Id && text && !text->empty()) {
+            const Uuid& id = row.ids.emplace_back(parseUuid(*text).value_or(Uuid{}));
+            statement.bindNoCopy(column->second + 2, id.bytes.data(), static_cast<int>(id.bytes.size()));
+        } else {
+            bindValue(statement, column->second + 2, field.type, value);
+        }
     }
-    const int newer = static_cast<int>(kind.fields.size()) + 2;
-    if (held != folded.values.size())
-        if (const std::string text = newerText(kind, folded.values); !text.empty()) insert->bind(newer, text);
-    insert->bind(newer + 1, folded.broughtBack ? 1 : 0);
-    insert->exec();
+    if (held != fields.size())
+        if (const std::string text = newerText(kind, fields, valueOf); !text.empty())
+            statement.bind(static_cast<int>(kind.fields.size()) + 2, text);
 }
 
 void CurrentTables::remove(const std::string& table, const std::string& column, const Uuid& record)

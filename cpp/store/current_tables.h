@@ -29,6 +29,9 @@ public:
     // not know have no table.
     void put(const domain::Folded& folded, bool isNew);
 
+    // As put() of what fold() makes of the only change of a record, where nothing can keep it aside.
+    void putOnly(const domain::Change& only);
+
     // Removes the row of a record that turned out to be of another kind.
     void drop(const std::string& kind, const domain::Uuid& record);
 
@@ -40,9 +43,13 @@ private:
     struct Row {
         SQLite::Statement statement;
         std::vector<std::pair<std::string_view, int>> columns; // name, and place in the declaration
+        std::vector<domain::Uuid> ids; // that the statement looks at while it runs
     };
     Row& rowOf(const domain::RecordKind& kind);
-    void putRow(const domain::RecordKind& kind, const domain::Folded& folded);
+    // fields  by name; `valueOf` gives what stands in one
+    template <typename Fields, typename ValueOf>
+    void fill(SQLite::Statement& statement, const domain::RecordKind& kind, const domain::Uuid& record,
+        const Fields& fields, const ValueOf& valueOf);
     void remove(const std::string& table, const std::string& column, const domain::Uuid& record);
     void putQuestions(const domain::Folded& folded, bool isNew);
 

@@ -14,11 +14,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-void bindId(SQLite::Statement& statement, int at, const auto& bytes)
-{
-    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
-}
-
 // Whether the bytes of a change may be of such a kind, without reading them. The words may also stand within
 // values that this version does not know.
 bool mayBeRosterKind(std::string_view body)
@@ -144,25 +139,6 @@ std::vector<Change> Folding::refold(const Uuid& record)
     return changes;
 }
 
-// Whether the log holds more changes of a record than the `known` ones.
-bool Folding::hasOthers(const Uuid& record, std::size_t known)
-{
-    Running query = m_statements.prepared("SELECT (SELECT count(*) FROM sealed WHERE record=?1) + (SELECT "
-                                          "count(*) FROM change WHERE record=?1)");
-    bindId(*query, 1, record.bytes);
-    query->executeStep();
-    return query->getColumn(0).getInt64() > static_cast<std::int64_t>(known);
-}
-
-bool Folding::isKnown(const Uuid& record)
-{
-    Running query = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?1) OR EXISTS "
-                                          "(SELECT 1 FROM sealed WHERE record=?1)");
-    bindId(*query, 1, record.bytes);
-    query->executeStep();
-    return query->getColumn(0).getInt() != 0;
-}
-
 // Whether a change that is the only one of its record counts, whatever else is known.
 bool Folding::countsByItself(const Change& change) const
 {
@@ -172,12 +148,14 @@ bool Folding::countsByItself(const Change& change) const
 }
 
 void Folding::take(
-    std::vector<Change> added, std::span<const std::int64_t> segments, std::span<const Uuid> fresh)
+    std::span<Change> added, std::span<const std::int64_t> segments, std::span<const Uuid> fresh)
 {
     load();
-    std::sort(added.begin(), added.end(), [](const Change& a, const Change& b) {
+    const auto isBefore = [](const Change& a, const Change& b) {
         return a.record != b.record ? a.record < b.record : a.ref < b.ref;
-    });
+    };
+    if (!std::is_sorted(added.begin(), added.end(), isBefore))
+        std::sort(added.begin(), added.end(), isBefore);
     takeRoster(added);
     std::vector<Uuid> ruledOn;
     for (auto from = added.begin(); from != added.end();) {
@@ -186,9 +164,9 @@ void Folding::take(
         const std::span<const Change> own(from, to);
         while (!fresh.empty() && fresh.front() < record) fresh = fresh.subspan(1);
         const bool isFresh = !fresh.empty() && fresh.front() == record;
-        const bool isNew = isFresh || !hasOthers(record, own.size());
+        const bool isNew = isFresh || m_lines.countOf(record) <= static_cast<std::int64_t>(own.size());
         if (isNew && own.size() == 1 && countsByItself(*from)) {
-            m_tables.put(foldOnly(std::move(*from)), true);
+            m_tables.putOnly(*from);
             from = to;
             continue;
         }
@@ -216,7 +194,7 @@ Roster Folding::readRoster()
     return roster;
 }
 
-void Folding::takeRoster(const std::vector<Change>& added)
+void Folding::takeRoster(std::span<const Change> added)
 {
     bool isTouched = false;
     bool mayEnd = false; // that one is alone
@@ -226,7 +204,7 @@ void Folding::takeRoster(const std::vector<Change>& added)
         mayEnd = mayEnd || change.kind == "device" || change.kind == "invitation";
         m_rosterChanges.push_back(change);
         Running insert = m_statements.prepared("INSERT OR IGNORE INTO now_roster VALUES (?)");
-        bindId(*insert, 1, change.record.bytes);
+        bindBytes(*insert, 1, change.record.bytes);
         insert->exec();
     }
     // As long as one is alone everything counts, whatever the roster says.
@@ -282,7 +260,7 @@ std::set<Uuid> Folding::recordsOf(const StreamId& stream)
          "JOIN stream ON local=stream WHERE stream.id=?)",
             "SELECT DISTINCT record FROM change JOIN stream ON local=stream WHERE stream.id=?"}) {
         Running query = m_statements.prepared(sql);
-        bindId(*query, 1, stream);
+        bindBytes(*query, 1, stream);
         while (query->executeStep()) records.insert(uuidOf(query->getColumn(0)));
     }
     return records;
@@ -314,7 +292,7 @@ bool Folding::rebuild(const Progress& progress)
         const auto change = readChange(body);
         if (!change || !isRosterKind(change->kind)) return true;
         Running insert = m_statements.prepared("INSERT OR IGNORE INTO now_roster VALUES (?)");
-        bindId(*insert, 1, change->record.bytes);
+        bindBytes(*insert, 1, change->record.bytes);
         insert->exec();
         return true;
     });
@@ -354,7 +332,7 @@ bool Folding::foldAll(const Progress& progress)
         if (isStopped) return false;
         const auto change = readChange(body);
         if (!change) return true;
-        bindId(count, 1, change->record.bytes);
+        bindBytes(count, 1, change->record.bytes);
         count.executeStep();
         const bool isOnly = count.getColumn(0).getInt64() == 1;
         count.reset();
@@ -363,7 +341,7 @@ bool Folding::foldAll(const Progress& progress)
             put(std::span(&*change, 1), true);
             return true;
         }
-        bindId(keep, 1, change->record.bytes);
+        bindBytes(keep, 1, change->record.bytes);
         keep.bind(2, std::string(body));
         keep.exec();
         keep.reset();

@@ -25,13 +25,11 @@ public:
     std::vector<domain::Change> changesOf(const domain::Uuid& record) { return m_lines.changesOf(record); }
     domain::Folded folded(std::span<const domain::Change> ofOneRecord);
 
-    // Whether the log holds any change of a record.
-    bool isKnown(const domain::Uuid& record);
-
     // Folds the records of these new changes, which are already in the log, and whatever else depends on
     // them. `segments` hold these changes and no others that are used; of `fresh` records, in their order,
     // the log holds no others either.
-    void take(std::vector<domain::Change> added, std::span<const std::int64_t> segments = {},
+    // The changes are put in the order of their records.
+    void take(std::span<domain::Change> added, std::span<const std::int64_t> segments = {},
         std::span<const domain::Uuid> fresh = {});
     // Forgets what it knows: after a transaction that did not come about.
     void forget();
@@ -41,9 +39,8 @@ private:
     void put(std::span<const domain::Change> changes, bool isNew);
     [[nodiscard]] bool countsByItself(const domain::Change& change) const;
     std::vector<domain::Change> refold(const domain::Uuid& record); // its changes
-    bool hasOthers(const domain::Uuid& record, std::size_t known);
     domain::Roster readRoster();
-    void takeRoster(const std::vector<domain::Change>& added);
+    void takeRoster(std::span<const domain::Change> added);
     void weighAgain(const domain::Roster& before);
     std::set<domain::Uuid> asideUnder(const domain::Roster& before);
     void readRulings();

@@ -5,6 +5,18 @@
 
 namespace duskrow::store {
 
+// Who takes an import in, or undoes it, and when.
+struct ImportBy {
+    domain::Uuid author;
+    domain::Instant at;
+    std::chrono::minutes offset{0};
+};
+
+struct ImportRun {
+    std::size_t kept = 0; // changes
+    bool isStopped = false; // by the one who was told of the progress
+};
+
 // What this device notes about imports, so that one can be undone: which numbers of its own stream an import
 // wrote. It is no part of the log; the changes are.
 

@@ -5,6 +5,8 @@
 #include <array>
 #include <set>
 
+#include "domain/import/import_plan.h"
+
 namespace duskrow::store {
 
 using namespace duskrow::domain;

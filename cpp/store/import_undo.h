@@ -3,7 +3,7 @@
 
 #include <map>
 
-#include "store/import_run.h"
+#include "store/import_ledger.h"
 
 namespace duskrow::store {
 

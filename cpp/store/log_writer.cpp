@@ -14,11 +14,6 @@ using namespace duskrow::domain;
 
 namespace {
 
-void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
-{
-    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
-}
-
 // The field whose text takes most room in a change that is too large to be read again.
 Error tooLong(const Change& change)
 {
@@ -146,7 +141,7 @@ Result<Kept> LogWriter::keep(Batch batch)
         for (Edit& edit : batch.edits) {
             if (edit.fields.empty()) continue;
             ++tail.seq;
-            const bool isFresh = !m_folding.isKnown(edit.record);
+            const bool isFresh = !m_folding.lines().isKnown(edit.record);
             if (isFresh) fresh.push_back(edit.record);
             auto change = append(std::move(edit), batch, tail, isFresh);
             if (!change) return change.error();
@@ -154,7 +149,7 @@ Result<Kept> LogWriter::keep(Batch batch)
             changes.push_back(std::move(*change));
         }
         std::sort(fresh.begin(), fresh.end());
-        m_folding.take(std::move(changes), {}, fresh);
+        m_folding.take(changes, {}, fresh);
         if (batch.draftDone) deleteDraft(*batch.draftDone);
         if (!batch.import.empty() && !kept.changes.empty()) noteImport(batch.import, kept);
         transaction.commit();

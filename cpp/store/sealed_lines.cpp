@@ -2,6 +2,7 @@
 #include "store/sealed_lines.h"
 
 #include <algorithm>
+#include <cstring>
 #include <nlohmann/json.hpp>
 
 #include "domain/log/bounded_json.h"
@@ -116,6 +117,44 @@ void SealedLines::clear()
 {
     m_held.clear();
     m_bytes = 0;
+}
+
+std::int64_t SealedLines::countOf(const Uuid& record)
+{
+    Running query = m_statements.prepared("SELECT (SELECT count(*) FROM sealed WHERE record=?1) + (SELECT "
+                                          "count(*) FROM change WHERE record=?1)");
+    bindBytes(*query, 1, record.bytes);
+    query->executeStep();
+    return query->getColumn(0).getInt64();
+}
+
+bool SealedLines::isKnown(const Uuid& record)
+{
+    Running query = m_statements.prepared("SELECT EXISTS (SELECT 1 FROM change WHERE record=?1) OR EXISTS "
+                                          "(SELECT 1 FROM sealed WHERE record=?1)");
+    bindBytes(*query, 1, record.bytes);
+    query->executeStep();
+    return query->getColumn(0).getInt() != 0;
+}
+
+// Goes from one record that is there to the next: where few are, few are asked after.
+bool SealedLines::knowsAny(std::span<const Uuid> records)
+{
+    for (const char* sql : {"SELECT record FROM sealed WHERE record>=? ORDER BY record LIMIT 1",
+             "SELECT record FROM change WHERE record>=? ORDER BY record LIMIT 1"}) {
+        Uuid there; // none lies between this one and those that were passed
+        for (const Uuid& record : records) {
+            if (record < there) continue;
+            Running query = m_statements.prepared(sql);
+            bindBytes(*query, 1, record.bytes);
+            if (!query->executeStep()) break;
+            const SQLite::Column column = query->getColumn(0);
+            if (column.getBytes() != static_cast<int>(there.bytes.size())) break; // no id: a damaged row
+            std::memcpy(there.bytes.data(), column.getBlob(), there.bytes.size());
+            if (there == record) return true;
+        }
+    }
+    return false;
 }
 
 } // namespace duskrow::store

@@ -31,6 +31,12 @@ public:
         const domain::Uuid& record, std::span<const std::int64_t> atHand = {});
     void clear();
 
+    // How many changes of a record the log holds, in segments and in rows.
+    std::int64_t countOf(const domain::Uuid& record);
+    bool isKnown(const domain::Uuid& record); // whether any
+    // Whether any of one of these records, which are in their order.
+    bool knowsAny(std::span<const domain::Uuid> records);
+
 private:
     struct Held {
         std::int64_t id = 0;

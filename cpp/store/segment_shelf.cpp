@@ -5,6 +5,8 @@
 #include <algorithm>
 
 #include "domain/log/packing.h"
+#include "store/import_ledger.h"
+#include "store/setting.h"
 #include "store/sqlite_error.h"
 
 namespace duskrow::store {
@@ -12,11 +14,6 @@ namespace duskrow::store {
 using namespace duskrow::domain;
 
 namespace {
-
-void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
-{
-    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
-}
 
 // Changes are many and large: they leave the segment, never to be there twice.
 std::vector<Change> takeChangesOf(IncomingSegment& segment)
@@ -31,62 +28,15 @@ std::vector<Change> takeChangesOf(IncomingSegment& segment)
 } // namespace
 
 SegmentShelf::SegmentShelf(SQLite::Database& database, std::string path, Folding& folding)
-    : m_database(database), m_path(std::move(path)), m_folding(folding), m_statements(database)
+    : m_database(database), m_path(std::move(path)), m_folding(folding), m_table(database),
+      m_statements(database)
 {
-}
-
-std::int64_t SegmentShelf::localOf(const StreamId& stream)
-{
-    Running add = m_statements.prepared("INSERT OR IGNORE INTO stream (id) VALUES (?)");
-    bindBytes(*add, 1, stream);
-    add->exec();
-    Running query = m_statements.prepared("SELECT local FROM stream WHERE id=?");
-    bindBytes(*query, 1, stream);
-    query->executeStep();
-    return query->getColumn(0).getInt64();
-}
-
-std::optional<SegmentShelf::Place> SegmentShelf::find(const SegmentId& id)
-{
-    Running query = m_statements.prepared("SELECT id, whole FROM segment WHERE hash=?");
-    bindBytes(*query, 1, id);
-    if (!query->executeStep()) return std::nullopt;
-    return Place{query->getColumn(0).getInt64(), query->getColumn(1).getInt() != 0};
-}
-
-std::int64_t SegmentShelf::insert(const SegmentRow& row, bool waits)
-{
-    Running insert = m_statements.prepared(
-        "INSERT INTO segment (stream, first, last, hash, previous, whole, waits, signature, header, payload) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?)");
-    insert->bind(1, localOf(row.stream));
-    insert->bind(2, row.first);
-    insert->bind(3, row.last);
-    bindBytes(*insert, 4, row.id);
-    bindBytes(*insert, 5, row.previous);
-    insert->bind(6, row.isWhole ? 1 : 0);
-    insert->bind(7, waits ? 1 : 0);
-    bindBytes(*insert, 8, row.signature);
-    bindBytes(*insert, 9, row.header);
-    bindBytes(*insert, 10, row.payload);
-    insert->exec();
-    return m_database.getLastInsertRowid();
-}
-
-bool SegmentShelf::hasPredecessor(const SegmentRow& row)
-{
-    if (row.first == 1) return true;
-    Running query = m_statements.prepared("SELECT last, stream FROM segment WHERE hash=? AND waits=0");
-    bindBytes(*query, 1, row.previous);
-    if (!query->executeStep()) return false;
-    return query->getColumn(0).getInt64() == row.first - 1
-        && query->getColumn(1).getInt64() == localOf(row.stream);
 }
 
 // Whether other content stands under one of its numbers.
 bool SegmentShelf::isFork(const IncomingSegment& segment)
 {
-    const std::int64_t local = localOf(segment.row.stream);
+    const std::int64_t local = m_table.localOf(segment.row.stream);
     const auto differs = [&](std::int64_t seq, std::string_view body) {
         const auto at = static_cast<std::size_t>(seq - segment.row.first);
         const IncomingSegment::Line& line = segment.lines[at];
@@ -122,17 +72,6 @@ bool SegmentShelf::isFork(const IncomingSegment& segment)
     return false;
 }
 
-void SegmentShelf::addLines(std::int64_t id, const std::vector<Change>& changes, std::int64_t first)
-{
-    for (const Change& change : changes) {
-        Running insert = m_statements.prepared("INSERT OR IGNORE INTO sealed VALUES (?,?,?)");
-        bindBytes(*insert, 1, change.record.bytes);
-        insert->bind(2, id);
-        insert->bind(3, change.ref.seq - first);
-        insert->exec();
-    }
-}
-
 std::vector<Change> SegmentShelf::changesIn(std::int64_t id)
 {
     std::vector<Change> changes;
@@ -151,7 +90,7 @@ void SegmentShelf::use(std::int64_t id, const SegmentId& hash, std::vector<Chang
         query->executeStep();
         return query->getColumn(0).getInt64();
     };
-    addLines(id, changes, firstOf(id));
+    m_table.addLines(id, changes, firstOf(id));
     taken.changes += static_cast<std::int64_t>(changes.size());
     std::vector<Change> all = std::move(changes);
     std::vector<std::int64_t> used{id};
@@ -180,18 +119,18 @@ void SegmentShelf::use(std::int64_t id, const SegmentId& hash, std::vector<Chang
             release->bind(1, waiting);
             release->exec();
             std::vector<Change> more = changesIn(waiting);
-            addLines(waiting, more, firstOf(waiting));
+            m_table.addLines(waiting, more, firstOf(waiting));
             taken.changes += static_cast<std::int64_t>(more.size());
             all.insert(all.end(), std::move_iterator(more.begin()), std::move_iterator(more.end()));
             used.push_back(waiting);
             ready.push_back(found);
         }
     }
-    m_folding.take(std::move(all), used);
+    m_folding.take(all, used);
 }
 
 // Adds to a partial segment what this form shows of it.
-void SegmentShelf::fill(const Place& place, IncomingSegment& segment, Taken& taken)
+void SegmentShelf::fill(const SegmentTable::Place& place, IncomingSegment& segment, Taken& taken)
 {
     const auto held = m_folding.lines().segment(place.id);
     std::string text;
@@ -217,9 +156,9 @@ void SegmentShelf::fill(const Place& place, IncomingSegment& segment, Taken& tak
     m_folding.lines().clear();
     taken.as = TakenAs::Fuller;
     if (waits) return;
-    addLines(place.id, added, segment.row.first);
+    m_table.addLines(place.id, added, segment.row.first);
     taken.changes = static_cast<std::int64_t>(added.size());
-    m_folding.take(std::move(added));
+    m_folding.take(added);
 }
 
 Result<Taken> SegmentShelf::take(IncomingSegment segment)
@@ -228,7 +167,7 @@ Result<Taken> SegmentShelf::take(IncomingSegment segment)
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
         m_folding.roster(); // as it stands before this comes in, or nothing would seem to change
         Taken taken;
-        const auto place = find(segment.row.id);
+        const auto place = m_table.find(segment.row.id);
         if (place && place->isWhole) return taken;
         taken.isFork = isFork(segment);
         if (taken.isFork) {
@@ -241,8 +180,8 @@ Result<Taken> SegmentShelf::take(IncomingSegment segment)
             transaction.commit();
             return taken;
         }
-        const bool waits = !hasPredecessor(segment.row);
-        const std::int64_t id = insert(segment.row, waits);
+        const bool waits = !m_table.hasPredecessor(segment.row);
+        const std::int64_t id = m_table.insert(segment.row, waits);
         for (const auto& [stream, seq] : segment.cites) {
             Running cite = m_statements.prepared("INSERT INTO cited VALUES (?,?) ON CONFLICT (stream) DO "
                                                  "UPDATE SET seq=max(seq, excluded.seq)");
@@ -259,9 +198,20 @@ Result<Taken> SegmentShelf::take(IncomingSegment segment)
     return result;
 }
 
+bool SegmentShelf::isTailThere(const SegmentRow& row)
+{
+    Running query =
+        m_statements.prepared("SELECT count(*) FROM change WHERE stream=? AND seq BETWEEN ? AND ?");
+    query->bind(1, m_table.localOf(row.stream));
+    query->bind(2, row.first);
+    query->bind(3, row.last);
+    query->executeStep();
+    return query->getColumn(0).getInt64() == row.last - row.first + 1;
+}
+
 void SegmentShelf::dropTail(const SegmentRow& row)
 {
-    const std::int64_t local = localOf(row.stream);
+    const std::int64_t local = m_table.localOf(row.stream);
     const auto bindRange = [&](SQLite::Statement& statement) {
         statement.bind(1, local);
         statement.bind(2, row.first);
@@ -298,14 +248,15 @@ Result<Done> SegmentShelf::seal(const SegmentRow& row)
 {
     auto result = guarded<Done>(m_path, [&] {
         SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
-        const std::int64_t id = insert(row, false);
+        if (!isTailThere(row)) return Done{};
+        const std::int64_t id = m_table.insert(row, false);
         Running index =
             m_statements.prepared("INSERT INTO sealed SELECT record, ?1, seq - ?2 FROM change WHERE "
                                   "stream=?4 AND seq BETWEEN ?2 AND ?3");
         index->bind(1, id);
         index->bind(2, row.first);
         index->bind(3, row.last);
-        index->bind(4, localOf(row.stream));
+        index->bind(4, m_table.localOf(row.stream));
         index->exec();
         dropTail(row);
         transaction.commit();
@@ -313,6 +264,38 @@ Result<Done> SegmentShelf::seal(const SegmentRow& row)
     });
     if (!result) m_folding.forget();
     return result;
+}
+
+Result<SealedAs> SegmentShelf::keep(SealedBatch& batch)
+{
+    auto result = guarded<SealedAs>(m_path, [&]() -> Result<SealedAs> {
+        SQLite::Transaction transaction(m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        if (batch.parts.empty() || !m_table.isNext(batch.parts.front().row)) return SealedAs::Overtaken;
+        const SegmentRow& first = batch.parts.front().row;
+        const SegmentRow& last = batch.parts.back().row;
+        std::vector<Uuid> records;
+        for (const SealedBatch::Part& part : batch.parts)
+            for (const Change& change : part.changes) records.push_back(change.record);
+        std::sort(records.begin(), records.end());
+        const bool isTwice = std::adjacent_find(records.begin(), records.end()) != records.end();
+        if (isTwice || m_folding.lines().knowsAny(records)) return SealedAs::NotNew;
+        for (SealedBatch::Part& part : batch.parts) {
+            m_table.addLines(m_table.insert(part.row, false), part.changes, part.row.first);
+            m_folding.take(part.changes, {}, records);
+        }
+        if (!batch.import.empty())
+            putSetting(m_database, importRangeKey(batch.import, first.stream, first.first),
+                std::to_string(last.last));
+        transaction.commit();
+        return SealedAs::Kept;
+    });
+    if (!result) m_folding.forget();
+    return result;
+}
+
+Result<std::int64_t> SegmentShelf::lastOf(const StreamId& stream)
+{
+    return guarded<std::int64_t>(m_path, [&] { return m_table.lastOf(stream); });
 }
 
 Result<Done> SegmentShelf::markPassedOn(

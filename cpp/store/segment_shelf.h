@@ -2,7 +2,7 @@
 #pragma once
 
 #include "store/folding.h"
-#include "store/segments.h"
+#include "store/segment_table.h"
 
 namespace duskrow::store {
 
@@ -13,8 +13,13 @@ public:
     SegmentShelf(SQLite::Database& database, std::string path, Folding& folding);
 
     domain::Result<Taken> take(IncomingSegment segment);
-    // Puts a segment in the place of the rows it was made of. The records stay as they are.
+    // Puts a segment in the place of the rows it was made of. The records stay as they are. Nothing is done
+    // when they are not all there: another has sealed them meanwhile.
     domain::Result<domain::Done> seal(const SegmentRow& segment);
+    // As Store::keepSealed.
+    domain::Result<SealedAs> keep(SealedBatch& batch);
+    // The highest number of a stream that stands in a segment; 0 when none does.
+    domain::Result<std::int64_t> lastOf(const domain::StreamId& stream);
     // Makes the file smaller when much of it is empty.
     domain::Result<domain::Done> giveBackPages();
     domain::Result<domain::Done> markPassedOn(
@@ -23,24 +28,17 @@ public:
     domain::Result<domain::Done> keepAside(const AsideRow& row);
 
 private:
-    struct Place {
-        std::int64_t id = 0;
-        bool isWhole = false;
-    };
-    std::int64_t localOf(const domain::StreamId& stream);
-    std::optional<Place> find(const SegmentId& id);
-    std::int64_t insert(const SegmentRow& row, bool waits);
-    bool hasPredecessor(const SegmentRow& row);
     bool isFork(const IncomingSegment& segment);
-    void fill(const Place& place, IncomingSegment& segment, Taken& taken);
+    void fill(const SegmentTable::Place& place, IncomingSegment& segment, Taken& taken);
     void use(std::int64_t id, const SegmentId& hash, std::vector<domain::Change> changes, Taken& taken);
-    void addLines(std::int64_t id, const std::vector<domain::Change>& changes, std::int64_t first);
     std::vector<domain::Change> changesIn(std::int64_t id);
+    bool isTailThere(const SegmentRow& row);
     void dropTail(const SegmentRow& row);
 
     SQLite::Database& m_database;
     std::string m_path;
     Folding& m_folding;
+    SegmentTable m_table;
     Statements m_statements;
 };
 

@@ -113,6 +113,23 @@ Result<std::optional<SegmentRow>> segmentRow(Reader& reader, const SegmentId& id
     return found->empty() ? std::optional<SegmentRow>{} : std::optional(found->front());
 }
 
+Result<std::optional<SegmentRow>> lastSegment(Reader& reader, const StreamId& stream)
+{
+    std::optional<SegmentRow> last;
+    const auto found = reader.eachRow("SELECT first, last, hash, previous FROM segment JOIN stream ON "
+                                      "local=stream WHERE stream.id=? AND waits=0 ORDER BY last DESC LIMIT 1",
+        {bytesOf(stream)}, [&](SQLite::Statement& query) {
+            last.emplace();
+            last->stream = stream;
+            last->first = query.getColumn(0).getInt64();
+            last->last = query.getColumn(1).getInt64();
+            last->id = arrayIn<32>(query.getColumn(2));
+            last->previous = arrayIn<32>(query.getColumn(3));
+        });
+    if (!found) return found.error();
+    return last;
+}
+
 Result<Tail> unsealedTail(Reader& reader, const StreamId& own, std::int64_t most)
 {
     Tail tail;

@@ -36,6 +36,22 @@ struct IncomingSegment {
     std::vector<Line> lines; // numbers first to last
 };
 
+// New records of the own stream, sealed before they were ever rows of its tail.
+struct SealedBatch {
+    struct Part {
+        SegmentRow row;
+        std::vector<domain::Change> changes; // of its numbers; one for each record
+    };
+    std::vector<Part> parts; // one behind the other
+    std::string import = {}; // the import they belong to
+};
+
+enum class SealedAs {
+    Kept,
+    Overtaken, // nothing was done: the stream does not end just before them any more
+    NotNew, // nothing was done: the log holds changes of one of the records, or they are of one twice
+};
+
 enum class TakenAs {
     Used, // its changes are among the records now
     Known, // was there already
@@ -86,6 +102,8 @@ domain::Result<std::map<domain::StreamId, StreamState>> streamStates(Reader& rea
 // Rows without header and payload, in the order of arrival; `route` leaves out what went that way already.
 domain::Result<std::vector<SegmentRow>> segmentRows(Reader& reader, const std::string& withoutRoute = {});
 domain::Result<std::optional<SegmentRow>> segmentRow(Reader& reader, const SegmentId& id);
+// The last segment of a stream that is used, without header and payload; nothing when there is none.
+domain::Result<std::optional<SegmentRow>> lastSegment(Reader& reader, const domain::StreamId& stream);
 // How many changes of the own stream stand in no segment yet, and the bytes of the first of them.
 struct Tail {
     std::int64_t first = 0;

@@ -25,6 +25,12 @@ private:
     SQLite::Statement* m_statement;
 };
 
+// They are copied.
+inline void bindBytes(SQLite::Statement& statement, int at, const auto& bytes)
+{
+    statement.bind(at, bytes.data(), static_cast<int>(bytes.size()));
+}
+
 // The prepared statements of one connection, by their SQL.
 class Statements {
 public:

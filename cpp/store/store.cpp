@@ -250,68 +250,6 @@ Result<Done> Store::saveSettingNow(const std::string& key, const std::string& va
     return answer.get();
 }
 
-template <typename T>
-Result<T> Store::wait(std::function<Result<T>()> work)
-{
-    std::promise<Result<T>> promise;
-    auto answer = promise.get_future();
-    post([&] { promise.set_value(work()); });
-    return answer.get();
-}
-
-std::future<Result<Taken>> Store::take(IncomingSegment segment)
-{
-    struct Job {
-        IncomingSegment segment;
-        std::promise<Result<Taken>> promise;
-    };
-    const auto asked = std::make_shared<Job>(Job{std::move(segment), {}});
-    auto answer = asked->promise.get_future();
-    post([this, asked] {
-        const bool isOwn = asked->segment.row.stream == m_key.stream;
-        auto taken = m_shelf->take(std::move(asked->segment));
-        // What comes under the own stream's numbers takes them.
-        if (isOwn) m_writer->lookAgain();
-        asked->promise.set_value(std::move(taken));
-    });
-    return answer;
-}
-
-Result<Roster> Store::rosterNow()
-{
-    return wait<Roster>([&] { return guarded<Roster>(m_path, [&] { return m_folding->roster(); }); });
-}
-
-Result<Done> Store::sealNow(const SegmentRow& segment)
-{
-    const auto sealed = wait<Done>([&]() -> Result<Done> {
-        if (segment.stream == m_key.stream)
-            if (const auto noted = noteHandingOver(m_keyFolder, m_programme, m_key, segment.last); !noted)
-                return noted.error();
-        return m_shelf->seal(segment);
-    });
-    // Nobody waits for this, and where it fails the empty pages are given back another time.
-    if (sealed) post([this] { static_cast<void>(m_shelf->giveBackPages().has_value()); });
-    return sealed;
-}
-
-Result<Done> Store::markPassedOnNow(const std::string& route, const std::vector<SegmentId>& ids, Instant at)
-{
-    return wait<Done>([&] { return m_shelf->markPassedOn(route, ids, at); });
-}
-
-Result<Done> Store::forgetPassedOnNow(const std::string& route)
-{
-    return wait<Done>([&] { return m_shelf->forgetPassedOn(route); });
-}
-
-Result<Done> Store::keepAsideNow(const AsideRow& row, std::string_view bytes)
-{
-    const auto file = std::filesystem::path(m_path + ".d") / "aside" / formatHex(row.hash);
-    if (const auto written = writeDurably(file, bytes, Access::Everyone); !written) return written.error();
-    return wait<Done>([&] { return m_shelf->keepAside(row); });
-}
-
 // The old key vouches for the new stream in its first change, so that nobody has to let this device in again.
 // Alone too: once something was handed over, others may have come in since the store was copied.
 Result<Done> Store::goOnFrom(const StreamKey& before)

@@ -57,6 +57,11 @@ public:
     domain::Result<domain::Roster> rosterNow();
     // Puts a segment in the place of the changes it was made of. Its numbers may leave the device after this.
     domain::Result<domain::Done> sealNow(const SegmentRow& segment);
+    // Keeps new records whose changes are sealed already. The next batch may be made ready meanwhile, as if
+    // this one were kept; where it is not, keep() does. The changes are put in another order.
+    std::future<domain::Result<SealedAs>> keepSealed(std::shared_ptr<SealedBatch> batch);
+    // Notes beside the store, before anything leaves the device, how far the own segments go.
+    domain::Result<domain::Done> noteSealedNow();
     domain::Result<domain::Done> markPassedOnNow(
         const std::string& route, const std::vector<SegmentId>& ids, domain::Instant at);
     // Of a hub that was put back from a backup nobody knows what it still has.
@@ -93,6 +98,7 @@ private:
     void post(std::function<void()> job);
     template <typename T>
     domain::Result<T> wait(std::function<domain::Result<T>()> work);
+    domain::Result<domain::Done> noteSealed();
     void sealDrafts();
     void run();
 
@@ -119,6 +125,15 @@ private:
     bool m_stopping = false;
     std::thread m_thread;
 };
+
+template <typename T>
+domain::Result<T> Store::wait(std::function<domain::Result<T>()> work)
+{
+    std::promise<domain::Result<T>> promise;
+    auto answer = promise.get_future();
+    post([&] { promise.set_value(work()); });
+    return answer.get();
+}
 
 // Looks into a store that another program may have open, and writes nothing to it.
 //

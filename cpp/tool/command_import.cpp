@@ -2,6 +2,7 @@
 #include <QCoreApplication>
 
 #include "store/import_ledger.h"
+#include "sync/exchange/import_run.h"
 #include "text/amounts.h"
 #include "text/import_text.h"
 #include "tool/arguments.h"
@@ -35,7 +36,7 @@ Result<int> importTable(Holding& holding, const ImportLine& line)
     if (!line.asJson) printPreview(*preview);
     store::ImportRun run;
     if (isMade) {
-        auto done = store::runImport(
+        auto done = sync::runImport(
             *holding.store, preview->plan, preview->import, importBy(holding), progressShown());
         if (!done) return done.error();
         run = *done;

@@ -9,8 +9,8 @@
 #include "domain/rules/typed_place.h"
 #include "domain/rules/typed_time.h"
 #include "store/import_ledger.h"
-#include "store/import_run.h"
 #include "store/queries.h"
+#include "sync/exchange/import_run.h"
 #include "text/amounts.h"
 #include "text/error_text.h"
 #include "tool/commands.h"
@@ -154,7 +154,7 @@ Result<int> takeTemperatures(const TemperaturesLine& line)
         noted.file =
             QFileInfo(QString::fromStdString(line.file.file)).fileName().left(longestFileName).toStdString();
         const auto done =
-            store::runImport(*holding->store, preview->plan, noted, importBy(*holding), progressShown());
+            sync::runImport(*holding->store, preview->plan, noted, importBy(*holding), progressShown());
         if (!done) return done.error();
         run = *done;
     }

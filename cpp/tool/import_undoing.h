@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "store/import_run.h"
+#include "store/import_ledger.h"
 #include "tool/import_file.h"
 
 namespace duskrow::tool {

@@ -53,6 +53,7 @@ Result<std::int64_t> sealTailOf(store::Store& store, store::Reader& reader, cons
 
 Result<std::int64_t> sealTail(store::Store& store, store::Reader& reader)
 {
+    if (const auto noted = store.noteSealedNow(); !noted) return noted.error();
     // What an earlier stream of this device wrote and never handed over comes first.
     std::int64_t made = 0;
     for (const store::StreamKey& key : store.formerKeys()) {

@@ -36,17 +36,17 @@ void cite(const std::vector<ChangeRef>& refs, const StreamId& own, Cites& cites)
     }
 }
 
-// Reads a line and puts into `cites` what it cites.
-Result<SealedLine> readForSealing(const Sealing& how, std::string_view bytes, Cites& cites)
+// What is sealed of a change; what it cites goes into `cites`.
+Result<SealedLine> lineOf(const Sealing& how, const Change& change, std::string_view bytes, Cites& cites)
 {
-    const auto change = readCanonicalChange(bytes);
-    if (!change) return malformed("change: " + change.error().args.front());
-    if (change->programme != how.programme || change->ref.stream != how.stream)
+    if (change.programme != how.programme || change.ref.stream != how.stream)
         return malformed("change: not of this stream");
-    for (const auto& [name, field] : change->fields) cite(field.base, how.stream, cites);
-    cite(change->saw, how.stream, cites);
-    return SealedLine{bytes, change->ref.seq, change->at, leafHash(bytes)};
+    for (const auto& [name, field] : change.fields) cite(field.base, how.stream, cites);
+    cite(change.saw, how.stream, cites);
+    return SealedLine{bytes, change.ref.seq, change.at, leafHash(bytes)};
 }
+
+using ReadLine = std::function<Result<SealedLine>(std::size_t at, std::string_view bytes, Cites& cites)>;
 
 struct Sealed {
     std::vector<SealedLine> lines;
@@ -54,7 +54,7 @@ struct Sealed {
 };
 
 // Those that one segment holds before packing, whatever they cite.
-std::span<const std::string> fittingRaw(std::span<const std::string> all)
+std::span<const std::string_view> fittingRaw(std::span<const std::string_view> all)
 {
     std::size_t count = 0;
     std::size_t raw = 0;
@@ -67,13 +67,13 @@ std::span<const std::string> fittingRaw(std::span<const std::string> all)
 }
 
 // As many of the changes as cite no more than one header holds.
-Result<Sealed> takeLines(const Sealing& how, std::span<const std::string> all)
+Result<Sealed> takeLines(std::span<const std::string_view> all, const ReadLine& read)
 {
     Sealed taken;
     taken.lines.reserve(all.size());
-    for (const std::string& bytes : all) {
+    for (std::size_t at = 0; at < all.size(); ++at) {
         Cites cites;
-        const auto line = readForSealing(how, bytes, cites);
+        const auto line = read(at, all[at], cites);
         if (!line) return line.error();
         if (!taken.lines.empty() && line->seq != taken.lines.back().seq + 1)
             return malformed("change: number");
@@ -92,13 +92,13 @@ Result<Sealed> takeLines(const Sealing& how, std::span<const std::string> all)
 }
 
 // The payload, and how many bytes the lines had before packing.
-std::pair<std::string, std::size_t> packed(std::span<const std::string> lines)
+std::pair<std::string, std::size_t> packed(std::span<const std::string_view> lines)
 {
     std::size_t size = 0;
-    for (const std::string& line : lines) size += line.size() + 1;
+    for (const std::string_view line : lines) size += line.size() + 1;
     std::string raw;
     raw.reserve(size);
-    for (const std::string& line : lines) raw.append(line) += '\n';
+    for (const std::string_view line : lines) raw.append(line) += '\n';
     return {pack(raw), size};
 }
 
@@ -124,25 +124,11 @@ SegmentHeader headerOf(const Sealing& how, const Sealed& sealed, std::size_t raw
     return header;
 }
 
-} // namespace
-
-std::string segmentBytes(const SegmentHead& head)
-{
-    std::string bytes(segmentMagic);
-    appendNumber(bytes, head.headerBytes.size(), 4);
-    bytes += head.headerBytes;
-    bytes += static_cast<char>(head.form == Form::Whole ? 0 : 1);
-    bytes += head.payload;
-    bytes.append(reinterpret_cast<const char*>(head.signature.data()), head.signature.size());
-    appendNumber(bytes, bytes.size() + 8 + hashBytes, 8);
-    const Hash hash = hashOf(bytes);
-    return bytes.append(reinterpret_cast<const char*>(hash.data()), hash.size());
-}
-
-Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lines, const Sign& sign)
+Result<SegmentHead> sealBy(
+    const Sealing& how, const std::vector<std::string_view>& lines, const Sign& sign, const ReadLine& read)
 {
     if (how.stream != streamOf(how.key, how.programme)) return malformed("stream");
-    std::span<const std::string> fitting = fittingRaw(lines);
+    std::span<const std::string_view> fitting = fittingRaw(lines);
     SegmentHead head;
     Result<Sealed> taken = malformed("no change");
     std::size_t rawBytes = 0;
@@ -150,7 +136,7 @@ Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lin
     while (true) {
         // Most often all of them go in: they are packed while they are read.
         auto packing = beside(fitting.size(), [fitting] { return packed(fitting); });
-        taken = takeLines(how, fitting);
+        taken = takeLines(fitting, read);
         auto [payload, raw] = packing.get();
         if (!taken) return taken.error();
         const std::size_t all = taken->lines.size();
@@ -171,6 +157,39 @@ Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lin
     head.id = segmentId(head.headerBytes);
     head.signature = sign(signedText(head.headerBytes));
     return head;
+}
+
+} // namespace
+
+std::string segmentBytes(const SegmentHead& head)
+{
+    std::string bytes(segmentMagic);
+    appendNumber(bytes, head.headerBytes.size(), 4);
+    bytes += head.headerBytes;
+    bytes += static_cast<char>(head.form == Form::Whole ? 0 : 1);
+    bytes += head.payload;
+    bytes.append(reinterpret_cast<const char*>(head.signature.data()), head.signature.size());
+    appendNumber(bytes, bytes.size() + 8 + hashBytes, 8);
+    const Hash hash = hashOf(bytes);
+    return bytes.append(reinterpret_cast<const char*>(hash.data()), hash.size());
+}
+
+Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lines, const Sign& sign)
+{
+    return sealBy(how, {lines.begin(), lines.end()}, sign,
+        [&](std::size_t, std::string_view bytes, Cites& cites) -> Result<SealedLine> {
+            const auto change = readCanonicalChange(bytes);
+            if (!change) return malformed("change: " + change.error().args.front());
+            return lineOf(how, *change, bytes, cites);
+        });
+}
+
+Result<SegmentHead> seal(const Sealing& how, std::span<const Change> changes,
+    const std::vector<std::string_view>& lines, const Sign& sign)
+{
+    return sealBy(how, lines, sign, [&](std::size_t at, std::string_view bytes, Cites& cites) {
+        return lineOf(how, changes[at], bytes, cites);
+    });
 }
 
 } // namespace duskrow::sync

@@ -4,6 +4,7 @@
 #include <array>
 #include <functional>
 #include <map>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -98,6 +99,12 @@ struct Sealing {
 // Errors  SegmentMalformed {what} when a line is no change of this stream, or numbers have a gap;
 //         SegmentTooLarge {"cites"} when the first change alone cites more streams than a header holds
 domain::Result<SegmentHead> seal(const Sealing& how, const std::vector<std::string>& lines, const Sign& sign);
+
+// As above, of changes that were just made, and of whose lines there is no doubt.
+//
+// lines  their bytes, in their order
+domain::Result<SegmentHead> seal(const Sealing& how, std::span<const domain::Change> changes,
+    const std::vector<std::string_view>& lines, const Sign& sign);
 
 // The form for a reader who may see only some of the changes.
 SegmentHead partialForm(const Segment& whole, const std::function<bool(const domain::Change&)>& mayRead);

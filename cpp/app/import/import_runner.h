@@ -7,7 +7,7 @@
 #include <functional>
 
 #include "app/session.h"
-#include "store/import_run.h"
+#include "store/import_ledger.h"
 
 namespace duskrow::app {
 

@@ -9,6 +9,7 @@
 
 #include "app/import/import_words.h"
 #include "store/queries.h"
+#include "sync/exchange/import_run.h"
 #include "text/amounts.h"
 #include "text/import_text.h"
 
@@ -238,7 +239,7 @@ void ImportViewModel::bring()
     if (!who) return;
     run(
         [store = &session().store(), seen = m_seen, who = *who](const store::Progress& progress) {
-            return store::runImport(*store, *seen->plan, seen->import, who, progress);
+            return sync::runImport(*store, *seen->plan, seen->import, who, progress);
         },
         [this](const store::ImportRun& run) {
             m_doneLine = run.isStopped

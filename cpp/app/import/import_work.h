@@ -3,6 +3,7 @@
 
 #include <memory>
 
+#include "domain/import/import_plan.h"
 #include "formats/import_reading.h"
 #include "store/import_undo.h"
 

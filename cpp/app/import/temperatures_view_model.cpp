@@ -10,6 +10,7 @@
 #include "domain/rules/typed_place.h"
 #include "domain/rules/typed_time.h"
 #include "store/queries.h"
+#include "sync/exchange/import_run.h"
 #include "text/amounts.h"
 #include "text/import_text.h"
 
@@ -245,7 +246,7 @@ void TemperaturesViewModel::bring()
     const store::ImportBy who{session().me()->id, now.at, now.offset};
     m_runner.run(
         [store = &session().store(), seen = m_seen, who](const store::Progress& progress) {
-            return store::runImport(*store, *seen->plan, seen->import, who, progress);
+            return sync::runImport(*store, *seen->plan, seen->import, who, progress);
         },
         [this](const Result<store::ImportRun>& run) {
             if (!run)

@@ -27,6 +27,13 @@ int hexDigit(char c)
     return hexDigits[static_cast<std::uint8_t>(c)];
 }
 
+void putHex(char* place, std::uint8_t byte)
+{
+    constexpr std::string_view digits = "0123456789abcdef";
+    place[0] = digits[byte >> 4];
+    place[1] = digits[byte & 0x0F];
+}
+
 // Where the text of an id has a dash.
 constexpr bool isDash(std::size_t at)
 {
@@ -48,6 +55,7 @@ Uuid uuidFromTime(Instant at, const RandomBytes10& random)
 Uuid uuidFromName(std::span<const std::string> parts)
 {
     std::string joined;
+    joined.reserve(160);
     for (const std::string& part : parts) joined += std::to_string(part.size()) + ':' + part;
     const auto hash = hashOf(joined);
     Uuid id;
@@ -58,12 +66,8 @@ Uuid uuidFromName(std::span<const std::string> parts)
 
 std::string formatHex(std::span<const std::uint8_t> bytes)
 {
-    constexpr std::string_view digits = "0123456789abcdef";
     std::string text(bytes.size() * 2, '0');
-    for (std::size_t i = 0; i < bytes.size(); ++i) {
-        text[2 * i] = digits[bytes[i] >> 4];
-        text[2 * i + 1] = digits[bytes[i] & 0x0F];
-    }
+    for (std::size_t i = 0; i < bytes.size(); ++i) putHex(&text[2 * i], bytes[i]);
     return text;
 }
 
@@ -79,13 +83,22 @@ bool parseHex(std::string_view text, std::span<std::uint8_t> out)
     return true;
 }
 
+void appendUuid(std::string& text, const Uuid& id)
+{
+    std::array<char, 36> chars{};
+    std::size_t at = 0;
+    for (const std::uint8_t byte : id.bytes) {
+        if (isDash(at)) chars[at++] = '-';
+        putHex(&chars[at], byte);
+        at += 2;
+    }
+    text.append(chars.data(), chars.size());
+}
+
 std::string formatUuid(const Uuid& id)
 {
-    const std::string hex = formatHex(id.bytes);
-    std::string text(36, '-');
-    std::size_t digits = 0;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        if (!isDash(i)) text[i] = hex[digits++];
+    std::string text;
+    appendUuid(text, id);
     return text;
 }
 

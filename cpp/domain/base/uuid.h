@@ -33,6 +33,7 @@ Uuid uuidFromTime(Instant at, const RandomBytes10& random);
 Uuid uuidFromName(std::span<const std::string> parts);
 
 std::string formatUuid(const Uuid& id);
+void appendUuid(std::string& text, const Uuid& id);
 std::optional<Uuid> parseUuid(std::string_view text);
 
 // Lower-case hexadecimal, two digits a byte.

@@ -28,6 +28,13 @@ void addPlain(std::string& out, std::string_view text) // ids: nothing in them i
     out.append(1, '"').append(text).append(1, '"');
 }
 
+void addId(std::string& out, const Uuid& id)
+{
+    out += '"';
+    appendUuid(out, id);
+    out += '"';
+}
+
 void addText(std::string& out, std::string_view text)
 {
     const auto isPlain = [](char c) { return c >= 0x20 && c < 0x7F && c != '"' && c != '\\'; };
@@ -184,13 +191,19 @@ std::optional<ChangeRef> parseRef(std::string_view text)
 
 std::string canonicalJson(const Change& change)
 {
-    std::string out;
-    out.reserve(640);
+    std::string bytes;
+    bytes.reserve(640);
+    appendCanonicalJson(bytes, change);
+    return bytes;
+}
+
+void appendCanonicalJson(std::string& out, const Change& change)
+{
     const auto key = [&out](std::string_view name) { out.append(",\"").append(name).append("\":"); };
     out += "{\"at_ms\":";
     addNumber(out, toMs(change.at));
     key("author");
-    addPlain(out, formatUuid(change.author));
+    addId(out, change.author);
     key("f");
     out += '{';
     bool isFirst = true;
@@ -211,13 +224,13 @@ std::string canonicalJson(const Change& change)
     key("format");
     addNumber(out, format);
     key("id");
-    addPlain(out, formatUuid(change.record));
+    addId(out, change.record);
     key("kind");
     addText(out, change.kind);
     key("offset_min");
     addNumber(out, change.offset.count());
     key("programme");
-    addPlain(out, formatUuid(change.programme));
+    addId(out, change.programme);
     if (!change.saw.empty()) {
         key("saw");
         addRefs(out, change.saw);
@@ -226,12 +239,11 @@ std::string canonicalJson(const Change& change)
     addNumber(out, change.ref.seq);
     if (!change.site.isNil()) {
         key("site");
-        addPlain(out, formatUuid(change.site));
+        addId(out, change.site);
     }
     key("stream");
     addPlain(out, formatHex(change.ref.stream));
     out += '}';
-    return out;
 }
 
 Result<Change> readChange(std::string_view bytes)

@@ -181,21 +181,11 @@ Folded fold(std::span<const Change> changes, const FoldContext& context)
     return folded;
 }
 
-Folded foldOnly(Change only)
+const Value& onlyValue(std::string_view field, const FieldSet& set)
 {
-    Folded folded;
-    folded.kind = std::move(only.kind);
-    folded.record = only.record;
-    folded.site = only.site;
-    auto sets = only.fields.extract_sequence();
-    ByName<Value>::sequence_type values;
-    values.reserve(sets.size());
-    for (auto& set : sets) {
-        const bool isNoReason = set.first == withdrawnField && set.second.value == Value{std::string()};
-        values.emplace_back(std::move(set.first), isNoReason ? Value{} : std::move(set.second.value));
-    }
-    folded.values.adopt_sequence(boost::container::ordered_unique_range, std::move(values));
-    return folded;
+    static const Value nothing;
+    const bool isNoReason = field == withdrawnField && set.value == Value{std::string()};
+    return isNoReason ? nothing : set.value;
 }
 
 std::vector<ChangeRef> baseOf(const Folded& folded, const std::string& field)

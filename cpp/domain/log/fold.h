@@ -61,9 +61,8 @@ struct FoldContext {
 //          stream) both count
 Folded fold(std::span<const Change> changes, const FoldContext& context = {});
 
-// As fold() of the only change of a record, where nothing can keep it aside. Without heads; the values leave
-// the change.
-Folded foldOnly(Change only);
+// What fold() makes of a field of the only change of a record, where nothing can keep it aside.
+const Value& onlyValue(std::string_view field, const FieldSet& set);
 
 // The versions a person sees when looking at a record now: what a new change must cite.
 std::vector<ChangeRef> baseOf(const Folded& folded, const std::string& field);

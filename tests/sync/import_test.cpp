@@ -1,62 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <QTest>
 
-#include "store/import_undo.h"
-#include "store/known_records.h"
-#include "store/store_scene.h"
+#include "sync/import_scene.h"
 
 using namespace duskrow::domain;
 using namespace duskrow::store;
 using namespace duskrow::tests;
-
-namespace {
-
-const ImportNoted noted{"018f0000-0000-8000-8000-000000000001", "counts.csv"};
-
-ImportBy by()
-{
-    return {idOf(2), instantFromMs(1'783'980'000'000), std::chrono::minutes{-300}};
-}
-
-// Ten counts at each of so many traps.
-std::vector<CountRow> rowsOf(int traps)
-{
-    std::vector<CountRow> rows;
-    for (int trap = 0; trap < traps; ++trap)
-        for (int week = 0; week < 10; ++week) {
-            CountRow row;
-            row.line = rows.size() + 2;
-            row.day = dayOf(2019, 6, 8) + std::chrono::days{7 * week};
-            row.year = 2019;
-            row.pest = Moths{trap + week};
-            row.district = "North";
-            row.site = "Site " + std::to_string(trap);
-            rows.push_back(row);
-        }
-    return rows;
-}
-
-struct Scene : StoreScene {
-    std::unique_ptr<Store> store = open();
-    std::unique_ptr<Reader> reader = store->reader().value();
-
-    [[nodiscard]] ImportPlan plan(int traps) const
-    {
-        const auto known = knownRecords(*reader, {2019});
-        return planImport(
-            rowsOf(traps), {}, *known, {store->programme(), "bertha-armyworm", "3", "green-bucket"});
-    }
-    [[nodiscard]] ImportRun run(const ImportPlan& plan, const Progress& progress = {}) const
-    {
-        const auto run = runImport(*store, plan, noted, by(), progress);
-        if (!run) qFatal("not kept");
-        return *run;
-    }
-    [[nodiscard]] std::int64_t changes() const { return *reader->countOfChanges(); }
-    [[nodiscard]] std::vector<Visit> visits() const { return *reader->select<Visit>({}); }
-};
-
-} // namespace
 
 class ImportTest : public QObject {
     Q_OBJECT
@@ -64,7 +13,7 @@ class ImportTest : public QObject {
 private Q_SLOTS:
     void everythingStandsInTheStore()
     {
-        const Scene scene;
+        const ImportScene scene;
         const ImportPlan plan = scene.plan(30);
         QCOMPARE(scene.run(plan).kept, plan.size());
         QCOMPARE(scene.visits().size(), std::size_t{300});
@@ -77,7 +26,7 @@ private Q_SLOTS:
 
     void theSameTwiceAddsNothing()
     {
-        const Scene scene;
+        const ImportScene scene;
         static_cast<void>(scene.run(scene.plan(30)));
         const auto before = scene.changes();
         const ImportPlan again = scene.plan(30);
@@ -90,8 +39,8 @@ private Q_SLOTS:
     // Two who take the same table in make the same records: nothing differs when they meet.
     void twoPeopleMeetInTheSameRecords()
     {
-        const Scene one;
-        const Scene other;
+        const ImportScene one;
+        const ImportScene other;
         const KnownRecords nothing;
         const ImportTerms terms{one.store->programme(), "bertha-armyworm", "3", "green-bucket"};
         const ImportPlan first = planImport(rowsOf(3), {}, nothing, terms);
@@ -105,7 +54,7 @@ private Q_SLOTS:
 
     void aStopLeavesWhatWasKeptAndTheNextRunAddsTheRest()
     {
-        const Scene scene;
+        const ImportScene scene;
         const ImportPlan plan = scene.plan(400);
         std::int64_t told = 0;
         const ImportRun run = scene.run(plan, [&](std::int64_t done, std::int64_t all) {
@@ -123,15 +72,22 @@ private Q_SLOTS:
         QCOMPARE(scene.visits().size(), std::size_t{4'000});
     }
 
+    void undoingTakesBackAllOfIt_data()
+    {
+        QTest::addColumn<int>("traps");
+        QTest::newRow("from rows") << 20;
+        QTest::newRow("from segments") << 150;
+    }
     void undoingTakesBackAllOfIt()
     {
-        const Scene scene;
-        static_cast<void>(scene.run(scene.plan(20)));
+        QFETCH(int, traps);
+        const ImportScene scene;
+        static_cast<void>(scene.run(scene.plan(traps)));
         const auto before = scene.changes();
         const auto undo = planUndo(*scene.reader, noted);
         QVERIFY(undo.has_value());
         QVERIFY(undo->staying.empty());
-        QCOMPARE(undo->withdrawn.at("visit"), std::size_t{200});
+        QCOMPARE(undo->withdrawn.at("visit"), static_cast<std::size_t>(10 * traps));
         QVERIFY(runUndo(*scene.store, *undo, noted, by(), {}).has_value());
         QVERIFY(scene.visits().empty());
         QVERIFY(seasons(*scene.reader)->empty());
@@ -140,21 +96,24 @@ private Q_SLOTS:
         QVERIFY(planUndo(*scene.reader, noted)->edits.empty()); // a second undoing has nothing to do
     }
 
+    void whatWasUndoneComesBackWithTheSameFile_data() { undoingTakesBackAllOfIt_data(); }
     void whatWasUndoneComesBackWithTheSameFile()
     {
-        const Scene scene;
-        static_cast<void>(scene.run(scene.plan(5)));
+        QFETCH(int, traps);
+        const auto counts = static_cast<std::size_t>(10 * traps);
+        const ImportScene scene;
+        static_cast<void>(scene.run(scene.plan(traps)));
         QVERIFY(runUndo(*scene.store, *planUndo(*scene.reader, noted), noted, by(), {}).has_value());
-        static_cast<void>(scene.run(scene.plan(5)));
-        QCOMPARE(scene.visits().size(), std::size_t{50});
-        QCOMPARE(scene.plan(5).size(), std::size_t{0});
-        QCOMPARE(planUndo(*scene.reader, noted)->withdrawn.at("visit"), std::size_t{50});
+        static_cast<void>(scene.run(scene.plan(traps)));
+        QCOMPARE(scene.visits().size(), counts);
+        QCOMPARE(scene.plan(traps).size(), std::size_t{0});
+        QCOMPARE(planUndo(*scene.reader, noted)->withdrawn.at("visit"), counts);
     }
 
     // What somebody edited or added to meanwhile stays, and is named.
     void whatWasChangedSinceStays()
     {
-        const Scene scene;
+        const ImportScene scene;
         static_cast<void>(scene.run(scene.plan(3)));
         const Visit before = scene.visits().front();
         Visit after = before;
@@ -182,7 +141,7 @@ private Q_SLOTS:
 
     void anUnknownImportIsSaid()
     {
-        const Scene scene;
+        const ImportScene scene;
         const auto undo = planUndo(*scene.reader, noted);
         QVERIFY(!undo && undo.error().code == ErrorCode::NothingToUndo);
     }
