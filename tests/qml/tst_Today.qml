@@ -137,7 +137,8 @@ TestCase {
         const draft = allNamed(main.contentItem, "draft", [])[0];
         compare(draft.title, "Go on with a half-entered visit");
         compare(draft.subtitle, "Slough corner · bertha 1");
-        verify(draft.mapToItem(main.contentItem, 0, 0).y < find(main.contentItem, "actCard").mapToItem(main.contentItem, 0, 0).y);
+        const topOf = item => item.mapToItem(main.contentItem, 0, 0).y;
+        tryVerify(() => topOf(draft) < topOf(find(main.contentItem, "actCard")), 5000, "it is laid out above the card");
     }
 
     function test_anotherKeepersTrapIsNotMine() {
