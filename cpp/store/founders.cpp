@@ -29,7 +29,9 @@ Result<Done> settleFounders(SQLite::Database& database, const std::string& path,
         // One who joins is alone as well until the others' changes come, but no founder.
         if (before.empty() && !joined.empty()) putSetting(database, "joined", "1");
         const bool isMaker = joined.empty() && setting(database, "joined").empty();
-        if (isMaker && (before.empty() || folding.roster().isAlone())) founders.insert(own);
+        // Reading the roster takes a look at every site: only where it may say something new.
+        if (isMaker && !founders.contains(own) && (before.empty() || folding.roster().isAlone()))
+            founders.insert(own);
         if (founders.contains(own) && !before.empty() && !before.contains(own)) {
             std::set<StreamId> later = streamsIn(setting(database, laterKey));
             later.insert(own);
