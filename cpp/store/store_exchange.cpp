@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What the exchange asks of the store.
+#include <SQLiteCpp/Transaction.h>
 #include <filesystem>
 
 #include "store/durable_file.h"
@@ -30,7 +31,14 @@ std::future<Result<Taken>> Store::take(IncomingSegment segment)
 
 Result<Roster> Store::rosterNow()
 {
-    return wait<Roster>([&] { return guarded<Roster>(m_path, [&] { return m_folding->roster(); }); });
+    return wait<Roster>([&] {
+        return guarded<Roster>(m_path, [&] {
+            // One for all that is read: else each of its records, and every site is one, takes the locks
+            // anew.
+            const SQLite::Transaction reading(*m_database);
+            return m_folding->roster();
+        });
+    });
 }
 
 Result<Done> Store::sealNow(const SegmentRow& segment)
