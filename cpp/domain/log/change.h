@@ -46,7 +46,7 @@ std::optional<ChangeRef> parseRef(std::string_view text);
 
 // The bytes of a change: UTF-8 JSON, keys sorted, no spaces, no floats. What is empty is left out.
 std::string canonicalJson(const Change& change);
-void appendCanonicalJson(std::string& bytes, const Change& change);
+void appendCanonicalJson(std::string& out, const Change& change);
 
 // Reads the bytes of a change. Keys of a newer version are passed over here; the log keeps the bytes.
 //
